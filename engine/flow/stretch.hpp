@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// What a piece hands to the solver: stretches of flue with one section each. A stretch knows shape and
+// surroundings; it knows no flow and no temperature.
+
+#include "engine/flow/section.hpp"
+#include "engine/library/library.hpp"
+#include "engine/quantities/quantities.hpp"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace fluewright {
+
+/// A local loss, on the velocity head of the stretch that carries it.
+struct LocalLoss {
+  /// How the coefficient depends on the Reynolds number.
+  enum class Reynolds {
+    none,
+    mitre  ///< SMACNA correction of sharp bends: see mitre_reynolds_factor()
+  };
+  Ratio forward = 0.0;   ///< with flow the way the stretch is written
+  Ratio backward = 0.0;  ///< with flow against it
+  Reynolds correction = Reynolds::none;
+  std::string name;      ///< "90 degree bend", for the working
+  Citation citation;
+};
+
+/// One layer of the wall with its material at hand.
+struct WallLayerView {
+  const Material* material = nullptr;
+  Length thickness{};
+};
+
+/// What lies outside the wall.
+enum class Place {
+  room,      ///< free air of the heated room
+  outdoors,  ///< free air outdoors, wind included
+  attic,     ///< unheated space, midway between room and outdoors
+  mass,      ///< in the bench: heat goes through the mass to the room
+  ground,    ///< under the floor
+  jacket     ///< inside a barrel or bell: what is lost here is regained by the gas around it
+};
+
+/// The mass or ground around a stretch; unused in free air.
+struct Embedding {
+  const Material* material = nullptr;
+  Length width{};           ///< of the mass across the run
+  Length height{};
+  Length depth{};           ///< centre line under the surface (Place::ground)
+  Ratio exposed_share = 1.0;///< of the mass's outline that gives heat to the room (a bench on the floor against a wall: about 0.5)
+  bool under_open_sky = false;  ///< Place::ground: the surface above is outdoors instead of the room
+};
+
+/// A length of flue with one section, one wall and one place.
+struct Stretch {
+  std::size_t piece = 0;     ///< index in Design::pieces
+  Length length{};           ///< along the flow; > 0
+  Length rise{};             ///< height of the end above the start
+  Length start_height{};     ///< height of the start above the floor
+  Section section = Section::circle(150.0 * millimetre);
+  Length roughness{};
+  Citation roughness_citation;
+  std::vector<LocalLoss> at_start;  ///< beyond friction and the step in area, which the solver adds itself
+  std::vector<LocalLoss> at_end;
+  std::vector<WallLayerView> wall;  ///< from the gas outwards; empty = no wall worth the name
+  Place place = Place::room;
+  Embedding embedding;
+  Area extra_surface{};      ///< heated surface at the start beyond perimeter x length: the lid of a barrel or bell
+  bool chamber = false;      ///< wide and slow: free convection joins the forced film (barrel, bell)
+  bool fire = false;         ///< the fuel burns at the start of this stretch
+  bool stands_upright = false;  ///< outside film: vertical wall instead of horizontal cylinder
+};
+
+/// Where an end of a branch opens or meets.
+enum class EndKind { room_air, outdoor_air, node };
+
+/// One end of a branch.
+struct BranchEnd {
+  EndKind kind = EndKind::node;
+  std::size_t node = 0;    ///< for EndKind::node
+  Length height{};         ///< above the floor
+};
+
+/// A run of stretches between two ends, in the direction in which it is written.
+struct Branch {
+  BranchEnd from;
+  BranchEnd to;
+  std::vector<Stretch> stretches;
+};
+
+/// The flue as a network. A plain heater is one branch from room air to outdoor air; tees and wyes make nodes.
+struct FlueNetwork {
+  std::size_t node_count = 0;
+  std::vector<Branch> branches;
+
+  /// One branch from the room (or an outside-air duct) to the outdoors, with one fire on it.
+  [[nodiscard]] bool is_series() const { return branches.size() == 1 && node_count == 0; }
+};
+
+}  // namespace fluewright

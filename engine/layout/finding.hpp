@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "engine/layout/design.hpp"
+
+#include <string>
+#include <vector>
+
+namespace fluewright {
+
+enum class Severity { note, caution, fault };
+
+/// What is wrong or worth saying. The engine gives the code and the arguments; the application has the words.
+enum class FindingCode {
+  // faults of the drawing: no steady answer until mended
+  no_pieces,
+  no_inlet,           ///< nothing lets air in
+  no_outlet,          ///< no cap or open stack head
+  several_inlets,     ///< piece: the second one
+  several_outlets,
+  no_fire,
+  several_fires,
+  open_end,           ///< piece, field = port name
+  gap,                ///< two joined ports do not meet; piece, field = port name, value = distance
+  loop,               ///< the path comes back to a piece it already passed
+  unreached,          ///< piece not on the path
+  unknown_type,
+  unknown_material,
+  unknown_wall,
+  unknown_wood,
+  unknown_port,
+  port_taken,         ///< a port in two joints
+  bore_mismatch,      ///< two joined ports of different size (works, with a step; a caution)
+  out_of_range,       ///< piece (empty: site/room/fire), field, value, lowest, highest
+  wrong_kind,         ///< field holds another kind of value
+  duplicate_id,
+  // physics worth saying
+  smoke_leak,         ///< piece; value = gauge above the room
+  wet_wall,
+  short_of_air,       ///< operating excess air under 1.5
+  overdrawn,          ///< operating excess air over 6
+  can_run_backwards,  ///< a stable reversed state exists
+  never_draws_forward,
+  beyond_validity     ///< a relation left its published range; text = which
+};
+
+/// One thing found. Empty strings mean "does not apply".
+struct Finding {
+  FindingCode code{};
+  Severity severity = Severity::fault;
+  PieceId piece;
+  std::string field;
+  FieldValue value;                      ///< meaning depends on the code
+  std::optional<FieldValue> lowest;
+  std::optional<FieldValue> highest;
+  std::string text;                      ///< an id or name as argument
+};
+
+}  // namespace fluewright

@@ -1,0 +1,74 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// A shape is the physics of a piece: where its ports are and what flue it puts between two of them. A piece type of
+// the catalogue names its shape; many types share one (every straight pipe is a "run").
+
+#include "engine/flow/stretch.hpp"
+#include "engine/layout/design.hpp"
+#include "engine/layout/space.hpp"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace fluewright {
+
+/// What a port opens to.
+enum class PortKind {
+  joint,      ///< is pushed into another piece's port
+  room_air,   ///< open to the room: a feed's mouth
+  outdoor_air ///< open to the sky: a stack's top, an outside-air intake
+};
+
+/// An end of a piece, in world coordinates.
+struct Port {
+  std::string name;  ///< "in", "out", "branch"
+  PortKind kind = PortKind::joint;
+  Position at;
+  Heading outward;   ///< the way one walks out of the piece through this port
+  Section section = Section::circle(150.0 * millimetre);
+  bool may_stay_shut = false;  ///< an unjoined port that is capped (tee, cleanout): not an open end
+};
+
+/// A line of the drawing: the axis of the gas's way, with its outer size for drawing.
+struct CentreLine {
+  std::vector<Position> points;
+  Length width{};   ///< outside width across the axis
+  bool upright_body = false;  ///< draw as a standing body (barrel, bell, batch box) rather than as a pipe
+};
+
+/// Everything the desk and the path check need to know of a piece's geometry.
+struct PieceGeometry {
+  std::vector<Port> ports;
+  std::vector<CentreLine> lines;
+
+  [[nodiscard]] const Port* port(std::string_view name) const;
+};
+
+/// One shape. Stateless; one object of each lives in the registry.
+class Shape {
+ public:
+  Shape() = default;
+  Shape(const Shape&) = delete;
+  Shape& operator=(const Shape&) = delete;
+  virtual ~Shape() = default;
+
+  [[nodiscard]] virtual std::string_view id() const = 0;
+  /// The field keys a catalogue type of this shape must have.
+  [[nodiscard]] virtual std::span<const std::string_view> required_fields() const = 0;
+  /// Ports and axis. The first port is the one Piece::at and Piece::heading refer to.
+  [[nodiscard]] virtual PieceGeometry geometry(const PieceView& piece) const = 0;
+  /// The flue between two different ports, written from `entry` to `exit`, at least one stretch. `index` is the
+  /// piece's place in Design::pieces. Walls and materials are resolved; unknown ones were findings before this call.
+  [[nodiscard]] virtual std::vector<Stretch> passage(const PieceView& piece, std::size_t index, std::string_view entry,
+                                                     std::string_view exit) const = 0;
+};
+
+/// The shape of that id, nullptr if there is none. To add a shape: one file, one line in registry.cpp.
+[[nodiscard]] const Shape* find_shape(std::string_view id);
+[[nodiscard]] std::span<const Shape* const> all_shapes();
+
+}  // namespace fluewright
