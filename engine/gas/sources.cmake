@@ -1,1 +1,1 @@
-set(ROOM_SOURCES)
+set(ROOM_SOURCES species.cpp mixture.cpp gas_table.cpp)

@@ -103,8 +103,8 @@ inline constexpr Velocity metre_per_second = 1.0 * si::metre_per_second;
 inline constexpr Pressure pascal = 1.0 * si::pascal;
 /// Inch of water column at 4 degC (ISO 80000-4 conventional water column, 9806.65 N/m3).
 inline constexpr Pressure inch_of_water = 249.08891 * si::pascal;
-inline constexpr Density kilogram_per_cubic_metre = 1.0 * si::kilogram_per_cubic_metre;
-inline constexpr DynamicViscosity pascal_second = 1.0 * si::pascal_second;
+inline constexpr Density kilogram_per_cubic_metre = kilogram / cubic_metre;
+inline constexpr DynamicViscosity pascal_second = pascal * second;
 inline constexpr Energy joule = 1.0 * si::joule;
 inline constexpr Power watt = 1.0 * si::watt;
 inline constexpr TemperatureDifference kelvin = 1.0 * si::kelvin;
