@@ -80,6 +80,7 @@ class Document : public QObject {
  private:
   friend class DesignStep;
   void become(const Design& design);
+  void refresh();  ///< geometry and answer of what is shown, then changed()
 
   std::shared_ptr<const Library> library_;
   DesignDocument file_;

@@ -22,6 +22,7 @@ struct Site {
   Velocity wind_speed = 0.0 * metre_per_second;
   Ratio wind_coefficient = 0.0;                      ///< pressure coefficient at the cap; > 0 blows down
   Pressure wind_allowance = 0.0 * pascal;            ///< taken off the design margin: 0 sheltered, 25 inland, 40 coast
+  friend bool operator==(const Site&, const Site&) = default;
 };
 
 /// The room the heater stands in and the house around it.
@@ -34,6 +35,7 @@ struct Room {
   Volume house_volume = 300.0 * cubic_metre;
   Ratio air_changes_at_50_pascal = 5.0; ///< [1/h] by a blower-door test
   Pressure extra_depressurisation{};    ///< measured suction at the heater, on top of the exhaust flow's
+  friend bool operator==(const Room&, const Room&) = default;
 };
 
 /// What burns, how fast, and with how much air.
@@ -44,6 +46,7 @@ struct Fire {
   Ratio wanted_excess_air = 2.5;                 ///< excess-air ratio of the design-flow check
   Ratio unburned_share = 0.03;                   ///< of the heating value
   Ratio flow_safety = 1.5;                       ///< S_E: resistance is multiplied by it in the margin
+  friend bool operator==(const Fire&, const Fire&) = default;
 };
 
 using PieceId = std::string;
@@ -58,6 +61,7 @@ struct Piece {
   Turn turn = Turn::left;
   std::map<std::string, FieldValue, std::less<>> fields;
   std::string notes;
+  friend bool operator==(const Piece&, const Piece&) = default;
 };
 
 /// One end of a joint: a piece and the name of its port.
@@ -71,6 +75,7 @@ struct PortRef {
 struct Joint {
   PortRef a;
   PortRef b;
+  friend bool operator==(const Joint&, const Joint&) = default;
 };
 
 /// A whole design. A plain value: copy it to fork it.
@@ -91,6 +96,7 @@ struct Design {
   [[nodiscard]] std::optional<PortRef> joined_to(const PortRef& port) const;
   /// An id no piece has yet: "p1", "p2", ...
   [[nodiscard]] PieceId fresh_id() const;
+  friend bool operator==(const Design&, const Design&) = default;
 };
 
 /// A piece together with what the catalogue and the design say about it: every field answers, given or fallback.

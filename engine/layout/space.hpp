@@ -40,6 +40,7 @@ struct Position {
 struct Heading {
   Angle azimuth{};
   Angle elevation{};
+  friend bool operator==(const Heading&, const Heading&) = default;
 };
 
 [[nodiscard]] bool same_direction(const Heading& a, const Heading& b);

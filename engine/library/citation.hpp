@@ -18,6 +18,7 @@ enum class Standing {
 struct Citation {
   std::string source;
   Standing standing = Standing::common_practice;
+  friend bool operator==(const Citation&, const Citation&) = default;
 };
 
 }  // namespace fluewright

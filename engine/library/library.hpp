@@ -48,6 +48,7 @@ struct Material {
 struct WallLayer {
   std::string material;
   Length thickness{};
+  friend bool operator==(const WallLayer&, const WallLayer&) = default;
 };
 
 /// A wall build-up, from the gas outwards.
@@ -56,6 +57,7 @@ struct Wall {
   std::string name;
   std::vector<WallLayer> layers;
   Citation citation;
+  friend bool operator==(const Wall&, const Wall&) = default;
 };
 
 /// A wood and what it is made of.

@@ -1,0 +1,129 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/document.hpp"
+
+#include "app/desktop/design_step.hpp"
+#include "engine/layout/path.hpp"
+
+#include <utility>
+
+namespace fluewright {
+
+Document::Document(std::shared_ptr<const Library> library, QObject* parent)
+    : QObject(parent), library_{std::move(library)} {
+  connect(&undo_stack_, &QUndoStack::cleanChanged, this, &Document::file_changed);
+  start_new();
+}
+
+const Design& Document::design() const { return preview_ ? *preview_ : file_.design; }
+
+void Document::commit(Design changed, const QString& text, const QString& merge_key) {
+  if (file_.read_only) return;
+  if (changed == file_.design) {
+    cancel_preview();
+    return;
+  }
+  undo_stack_.push(new DesignStep(*this, file_.design, std::move(changed), text, merge_key));
+}
+
+void Document::preview(Design changed) {
+  if (file_.read_only || (preview_ && *preview_ == changed)) return;
+  preview_ = std::move(changed);
+  refresh();
+}
+
+void Document::commit_preview(const QString& text) {
+  if (!preview_) return;
+  commit(*preview_, text);
+}
+
+void Document::cancel_preview() {
+  if (!preview_) return;
+  preview_.reset();
+  refresh();
+}
+
+void Document::become(const Design& design) {
+  // A gesture's last preview is usually what is now committed: its answer stands.
+  const bool already_shown = preview_ && *preview_ == design;
+  preview_.reset();
+  file_.design = design;
+  if (already_shown) {
+    emit changed();
+  } else {
+    refresh();
+  }
+}
+
+void Document::refresh() {
+  const Design& shown = design();
+  geometries_ = fluewright::geometries(shown, *library_);
+  assessment_ = assess(shown, *library_);
+  // A preview may lack the selected piece for a moment; only a real edit lets go of it.
+  if (!preview_ && !selected_.empty() && shown.piece(selected_) == nullptr) select({});
+  if (!pointed_.piece.empty() && shown.piece(pointed_.piece) == nullptr) point_at({});
+  emit changed();
+}
+
+void Document::select(const PieceId& piece) {
+  if (piece == selected_) return;
+  selected_ = piece;
+  emit selection_changed();
+}
+
+void Document::point_at(Pointed pointed) {
+  if (pointed.piece == pointed_.piece && pointed.s == pointed_.s) return;
+  pointed_ = std::move(pointed);
+  emit pointed_changed();
+}
+
+void Document::set_units(UnitSystem units) {
+  if (units == units_) return;
+  units_ = units;
+  emit units_changed();
+}
+
+void Document::set_grid_step(Length step) {
+  if (step == grid_step_ || !(step >= grid_count)) return;
+  grid_step_ = step;
+  emit units_changed();
+}
+
+void Document::set_tint(Tint tint) {
+  if (tint == tint_) return;
+  tint_ = tint;
+  emit units_changed();
+}
+
+void Document::start_new() {
+  DesignDocument fresh;
+  fresh.file_version = current_file_version;
+  adopt(std::move(fresh), {});
+}
+
+void Document::adopt(DesignDocument file, const QString& path) {
+  preview_.reset();
+  undo_stack_.clear();
+  file_ = std::move(file);
+  path_ = path;
+  selected_.clear();
+  pointed_ = {};
+  emit selection_changed();
+  emit pointed_changed();
+  refresh();
+  emit file_changed();
+}
+
+std::optional<FileFault> Document::save_to(const QString& path) {
+  if (file_.read_only) {
+    return FileFault{{"This design comes from a newer version of the program and is open for reading only; saving it "
+                      "here could lose what this version does not know."}};
+  }
+  if (auto fault = save_design_file(file_, *library_, std::filesystem::path(path.toStdU16String()))) return fault;
+  path_ = path;
+  undo_stack_.setClean();
+  emit file_changed();
+  return std::nullopt;
+}
+
+}  // namespace fluewright
