@@ -1,0 +1,52 @@
+#!/bin/sh
+# SPDX-FileCopyrightText: The Fluewright developers
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Runs a command on a display of its own (Xvfb with a window manager), so that tests of the real window need no screen
+# and do not disturb the one that is there.
+#   sh cmake/with-window.sh COMMAND [ARGUMENT...]
+set -eu
+size=${FLUEWRIGHT_WINDOW_SIZE:-1600x1000}
+work=$(mktemp -d)
+server= manager=
+clean_up() {
+  [ -z "$manager" ] || kill "$manager" 2>/dev/null || true
+  [ -z "$server" ] || kill "$server" 2>/dev/null || true
+  wait 2>/dev/null || true
+  rm -rf "$work"
+}
+trap clean_up EXIT
+trap 'exit 130' INT TERM HUP
+
+# Xvfb picks a free number itself and writes it once it listens.
+Xvfb -displayfd 3 -screen 0 "${size}x24" -nolisten tcp 3>"$work/number" 2>"$work/server.log" &
+server=$!
+tries=0
+while [ ! -s "$work/number" ]; do
+  tries=$((tries + 1))
+  if [ "$tries" -gt 100 ] || ! kill -0 "$server" 2>/dev/null; then
+    echo "with-window: Xvfb did not start:" >&2
+    cat "$work/server.log" >&2
+    exit 1
+  fi
+  sleep 0.1
+done
+DISPLAY=:$(cat "$work/number")
+QT_QPA_PLATFORM=xcb
+unset WAYLAND_DISPLAY || true
+export DISPLAY QT_QPA_PLATFORM
+HOME=$work XDG_CONFIG_HOME=$work openbox >"$work/manager.log" 2>&1 &
+manager=$!
+# The window manager has taken over once the root window says who it is.
+tries=0
+until xprop -root _NET_SUPPORTING_WM_CHECK 2>/dev/null | grep -q 'window id'; do
+  tries=$((tries + 1))
+  if [ "$tries" -gt 100 ] || ! kill -0 "$manager" 2>/dev/null; then
+    echo "with-window: openbox did not start:" >&2
+    cat "$work/manager.log" >&2
+    exit 1
+  fi
+  sleep 0.1
+done
+status=0
+"$@" || status=$?
+exit "$status"
