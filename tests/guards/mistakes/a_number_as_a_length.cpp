@@ -1,0 +1,9 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+#include "engine/quantities/quantities.hpp"
+#include "tests/guards/mistakes/twin.hpp"
+
+using namespace fluewright;
+
+Length bore() { return TWIN(150.0 * millimetre, 150.0); }
