@@ -1,0 +1,1 @@
+set(ROOM_SOURCES colour_scale.cpp inks.cpp style_sheet.cpp theme.cpp)
