@@ -1,1 +1,1 @@
-set(ROOM_SOURCES)
+set(ROOM_SOURCES outside_film.cpp conduction.cpp)

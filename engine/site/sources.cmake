@@ -1,1 +1,1 @@
-set(ROOM_SOURCES)
+set(ROOM_SOURCES atmosphere.cpp house.cpp)
