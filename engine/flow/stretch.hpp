@@ -66,6 +66,9 @@ struct Stretch {
   Citation roughness_citation;
   std::vector<LocalLoss> at_start;  ///< beyond friction and the step in area, which the solver adds itself
   std::vector<LocalLoss> at_end;
+  /// The section changes gradually on the way into this stretch (a taper): that loss is already among the piece's own
+  /// losses on either side of the step, so the solver adds none there, only the change of velocity head.
+  bool eased_step_at_start = false;
   std::vector<WallLayerView> wall;  ///< from the gas outwards; empty = no wall worth the name
   Place place = Place::room;
   Embedding embedding;

@@ -42,7 +42,9 @@ enum class FindingCode {
   overdrawn,          ///< operating excess air over 6
   can_run_backwards,  ///< a stable reversed state exists
   never_draws_forward,
-  beyond_validity     ///< a relation left its published range; text = which
+  beyond_validity,    ///< a relation left its published range; text = which
+  left_out            ///< piece acts on the draft in a way that a series calculation leaves out (a fan's pressure,
+                      ///< the room air a draft regulator lets in); field = the field that describes it
 };
 
 /// One thing found. Empty strings mean "does not apply".

@@ -55,7 +55,8 @@ inline constexpr Heading heading_south{270.0 * degree, {}};
 [[nodiscard]] constexpr Heading heading_down(Angle facing = {}) { return {facing, -90.0 * degree}; }
 
 /// Which way a bend turns or a branch leaves, seen by someone walking along the heading with the frame's up
-/// overhead. On a vertical heading `down` leads towards the facing azimuth and `up` away from it.
+/// overhead. Straight up, `down` leads towards the facing azimuth and `up` away from it; straight down it is the
+/// other way round. `left` and `right` stay left and right of the facing azimuth on every heading.
 enum class Turn { left, right, up, down };
 
 /// Right-handed frame of a heading: forward, left, up as direction cosines (east, north, up).

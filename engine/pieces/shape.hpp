@@ -9,6 +9,7 @@
 #include "engine/layout/design.hpp"
 #include "engine/layout/space.hpp"
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -48,6 +49,15 @@ struct PieceGeometry {
   [[nodiscard]] const Port* port(std::string_view name) const;
 };
 
+/// A field whose value is within its own range but does not go with the others: a barrel narrower than the riser that
+/// stands in it. Either limit may be absent.
+struct FieldClash {
+  std::string field;
+  FieldValue value;
+  std::optional<FieldValue> lowest;
+  std::optional<FieldValue> highest;
+};
+
 /// One shape. Stateless; one object of each lives in the registry.
 class Shape {
  public:
@@ -65,10 +75,23 @@ class Shape {
   /// piece's place in Design::pieces. Walls and materials are resolved; unknown ones were findings before this call.
   [[nodiscard]] virtual std::vector<Stretch> passage(const PieceView& piece, std::size_t index, std::string_view entry,
                                                      std::string_view exit) const = 0;
+  /// Fields that do not go together. Every value is within its own range before this call; geometry() and passage()
+  /// may count on an empty answer.
+  [[nodiscard]] virtual std::vector<FieldClash> clashes(const PieceView&) const { return {}; }
+  /// What the piece does to the draft that a steady series calculation leaves out (a fan's pressure, a regulator's
+  /// air): the key of the field that describes it, empty for a piece that is calculated in full.
+  [[nodiscard]] virtual std::string_view left_out() const { return {}; }
 };
 
 /// The shape of that id, nullptr if there is none. To add a shape: one file, one line in registry.cpp.
 [[nodiscard]] const Shape* find_shape(std::string_view id);
 [[nodiscard]] std::span<const Shape* const> all_shapes();
+
+/// The heading a piece of this type has in the trade when it is the first on the desk: a feed stands and takes air
+/// from above, a riser or a stack stands and goes up, all else lies level.
+[[nodiscard]] Heading usual_heading(const PieceType& type, Angle facing = {});
+/// The turn that keeps a piece in the plane of the path: from a level heading upwards, from straight up or down
+/// towards the facing azimuth.
+[[nodiscard]] Turn usual_turn(const Heading& into);
 
 }  // namespace fluewright
