@@ -154,6 +154,28 @@ TEST(TheWall, KeepsTheDesktopOutOfTheRoomsBelowIt) {
 }
 #endif
 
+TEST(TheDocuments, NameOnlyFunctionsThatExist) {
+  std::set<std::string> known;
+  const std::regex word("[A-Za-z_][A-Za-z_0-9]*", std::regex::optimize);
+  for (const std::string room : {"engine", "app", "tests"}) {
+    for (const auto& file : project_files(room, cxx)) {
+      for (const auto& line : file.lines) known.insert(std::sregex_token_iterator(line.begin(), line.end(), word), {});
+    }
+  }
+  const std::regex named("`([A-Za-z_][A-Za-z_0-9]*)\\(\\)", std::regex::optimize);
+  std::size_t seen = 0;
+  for (const auto& file : project_files("", {".md"})) {
+    for (std::size_t i = 0; i < file.lines.size(); ++i) {
+      const std::string& line = file.lines[i];
+      for (auto it = std::sregex_iterator(line.begin(), line.end(), named); it != std::sregex_iterator{}; ++it) {
+        ++seen;
+        EXPECT_TRUE(known.contains((*it)[1])) << (*it)[1] << " at " << pointer_to(file, i);
+      }
+    }
+  }
+  EXPECT_GT(seen, 20u);
+}
+
 TEST(TheDocuments, LinkOnlyToWhatIsThere) {
   const std::regex link("\\]\\(([^)#]+)(#[^)]*)?\\)", std::regex::optimize);
   for (const auto& file : project_files("", {".md"})) {
