@@ -1,1 +1,1 @@
-set(ROOM_SOURCES)
+set(ROOM_SOURCES space.cpp design.cpp conditions.cpp)

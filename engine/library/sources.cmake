@@ -1,1 +1,1 @@
-set(ROOM_SOURCES)
+set(ROOM_SOURCES library.cpp)
