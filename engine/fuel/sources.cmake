@@ -1,1 +1,1 @@
-set(ROOM_SOURCES wood.cpp combustion.cpp)
+set(ROOM_SOURCES wood.cpp combustion.cpp siegert.cpp)

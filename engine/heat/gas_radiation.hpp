@@ -13,7 +13,8 @@
 
 // Radiation of the carbon dioxide and water vapour in flue gas by a weighted sum of three grey gases and a clear one:
 // emissivity = sum a_i(T) (1 - exp(-k_i (p_CO2 + p_H2O) L)), a_i cubic in temperature.
-// Source: Smith, Shen & Friedman, J. Heat Transfer 104 (1982) 602, Table 1; 600-2400 K, 0.001-10 atm m, 1 atm total.
+// Source: Smith, Shen & Friedman, J. Heat Transfer 104 (1982) 602, Table 1 (compared with two published codes that
+// transcribe it); 600-2400 K, 0.001-10 atm m, 1 atm total.
 // The published sets are for CO2 alone, p_H2O/p_CO2 = 1 and 2, and thin H2O; between them the emissivity is taken
 // linear in the share of water, p_H2O/(p_CO2 + p_H2O) = 0, 1/2, 2/3, 1. Weights are held at 600 K below it and at
 // 2400 K above it.
