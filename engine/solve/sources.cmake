@@ -1,1 +1,10 @@
-set(ROOM_SOURCES)
+set(ROOM_SOURCES
+    assessment.cpp
+    burning.cpp
+    design_flow.cpp
+    march.cpp
+    operating_points.cpp
+    physics_findings.cpp
+    slice_heat.cpp
+    sliced_path.cpp
+    surround.cpp)

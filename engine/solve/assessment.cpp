@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/solve/assessment.hpp"
+
+#include "engine/solve/design_flow.hpp"
+#include "engine/solve/operating_points.hpp"
+#include "engine/solve/physics_findings.hpp"
+
+#include <algorithm>
+
+namespace fluewright {
+namespace {
+
+/// Slices of the scan for operating points; its roots are polished on the real ones.
+constexpr Length coarse_slice = 250.0 * millimetre;
+
+std::optional<WoodFuel> fuel_of(const Design& design, const Library& library) {
+  const WoodSpecies* wood = library.wood(design.fire.wood);
+  if (wood == nullptr) return std::nullopt;
+  return WoodFuel{wood->analysis, design.fire.moisture, design.fire.unburned_share};
+}
+
+bool has_fire(const Branch& branch) {
+  return std::any_of(branch.stretches.begin(), branch.stretches.end(), [](const Stretch& s) { return s.fire; });
+}
+
+bool stops_the_answer(const Finding& finding) { return finding.severity == Severity::fault; }
+
+Condensation condensation_along(const std::vector<SliceState>& rows, std::size_t piece_count, Temperature dew_of_fire) {
+  Condensation c;
+  c.dew_point = dew_of_fire;
+  c.by_piece.resize(piece_count);
+  Length entry{};
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const SliceState& row = rows[i];
+    if (i == 0 || rows[i - 1].piece != row.piece) entry = row.s - row.length;
+    if (row.condensing > MassFlow{} && !c.starts_at) {
+      c.starts_at = row.s - row.length;
+      c.piece = row.piece;
+      c.into_piece = row.s - row.length - entry;
+    }
+    c.rate += row.condensing;
+    c.by_piece[row.piece] += row.condensing;
+  }
+  return c;
+}
+
+/// The gas as it leaves the fire: the driest dew point it will have is its first.
+Temperature dew_point_of_fire(const std::vector<SliceState>& rows) {
+  Temperature highest = kelvins(0.0);
+  for (const SliceState& row : rows) highest = std::max(highest, row.dew_point);
+  return highest;
+}
+
+void judge(Assessment& a) {
+  const auto worst = std::min_element(a.design_flow.begin(), a.design_flow.end(),
+                                      [](const DesignFlow& x, const DesignFlow& y) { return x.margin < y.margin; });
+  if (worst == a.design_flow.end()) return;
+  a.worst_age = worst->age;
+  a.worst_margin = worst->margin;
+  a.verdict = worst->margin < Pressure{}       ? Verdict::will_not_draw
+              : worst->margin < marginal_below ? Verdict::marginal
+                                               : Verdict::draws;
+}
+
+void run_free(Assessment& a, const SlicedPath& fine, const Surround& surround, const WoodFuel& fuel, MassFlow burn_rate) {
+  const SlicedPath coarse = slice_branch(*fine.branch, coarse_slice);
+  const FreeRun free{fine, coarse, surround, fuel, burn_rate};
+  a.operating_points = free.points();
+  const auto running = std::find_if(a.operating_points.begin(), a.operating_points.end(),
+                                    [](const OperatingPoint& p) { return p.stable && p.forward; });
+  if (running == a.operating_points.end()) return;
+  a.running = static_cast<std::size_t>(running - a.operating_points.begin());
+  a.profile.clear();
+  (void)free.march(running->flue_gas, &a.profile);
+  a.profile_is_operating = true;
+}
+
+void answer(Assessment& a, const Design& design, const WoodFuel& fuel, const AssessOptions& options) {
+  const Branch& branch = a.path.network.branches.front();
+  const Surround surround = surround_of(design);
+  const SlicedPath path = slice_branch(branch, options.slice);
+  a.path_length = path.length;
+  const DesignFlowQuestion question{&path,           &surround, &fuel, design.fire.burn_rate, design.fire.wanted_excess_air,
+                                    design.fire.flow_safety, design.site.wind_allowance};
+  if (a.path.complete) {
+    for (const BenchAge age : bench_ages) {
+      a.design_flow.push_back(check_design_flow(question, age, age == BenchAge::charged ? &a.profile : nullptr));
+    }
+    judge(a);
+    if (options.operating_points) run_free(a, path, surround, fuel, design.fire.burn_rate);
+  } else {
+    (void)check_design_flow(question, BenchAge::charged, &a.profile);
+  }
+  a.exit_temperature = a.profile.back().gas;
+  a.condensation = condensation_along(a.profile, design.pieces.size(), dew_point_of_fire(a.profile));
+  add_physics_findings(a, design, path);
+}
+
+}  // namespace
+
+Assessment assess(const Design& design, const Library& library, const AssessOptions& options) {
+  Assessment a;
+  a.path = trace_path(design, library);
+  a.findings = check_values(design, library);
+  const bool values_hold = std::none_of(a.findings.begin(), a.findings.end(), stops_the_answer);
+  a.findings.insert(a.findings.end(), a.path.findings.begin(), a.path.findings.end());
+  const std::optional<WoodFuel> fuel = fuel_of(design, library);
+  const bool has_path = !a.path.network.branches.empty() && !a.path.network.branches.front().stretches.empty();
+  if (values_hold && fuel && has_path && has_fire(a.path.network.branches.front())) {
+    answer(a, design, *fuel, options);
+  }
+  std::stable_sort(a.findings.begin(), a.findings.end(),
+                   [](const Finding& x, const Finding& y) { return x.severity > y.severity; });
+  return a;
+}
+
+}  // namespace fluewright

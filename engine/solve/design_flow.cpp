@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/solve/design_flow.hpp"
+
+namespace fluewright {
+
+WallAge wall_age(BenchAge age) {
+  switch (age) {
+    case BenchAge::cold_bench: return 10.0 * minute;
+    case BenchAge::one_hour: return 1.0 * hour;
+    case BenchAge::charged: break;
+  }
+  return std::nullopt;
+}
+
+DesignFlow check_design_flow(const DesignFlowQuestion& q, BenchAge age, std::vector<SliceState>* rows) {
+  const bool room_air = q.path->branch->from.kind == EndKind::room_air;
+  const Ratio water = room_air ? q.surround->room_water : q.surround->outdoor_water;
+  const Burning burning{*q.fuel, q.burn_rate, water};
+  const FireState fire = burning.at_excess_air(q.excess_air_ratio);
+  const GasTable air{moist_air(water)};
+  const GasTable gas = burning.gas(fire);
+  const MarchTotals totals = March{*q.path, *q.surround}.run(fire, air, gas, wall_age(age), rows);
+
+  DesignFlow d;
+  d.age = age;
+  d.quick_estimate = wall_age(age).has_value();
+  d.buoyancy = totals.buoyancy;
+  d.resistance = totals.loss();
+  d.room_gauge = q.surround->gauge_at(q.path->branch->from);
+  d.cap_gauge = q.surround->cap_gauge;
+  d.wind_allowance = q.wind_allowance;
+  d.flue_gas = fire.flue;
+  d.exit_temperature = totals.exit;
+  d.fire_temperature = totals.fire;
+  const Ratio on_acceleration = totals.acceleration > Pressure{} ? q.flow_safety : Ratio(1.0);
+  d.margin = d.room_gauge + d.buoyancy - q.flow_safety * (totals.friction + totals.local) -
+             on_acceleration * totals.acceleration - d.wind_allowance - d.cap_gauge;
+  return d;
+}
+
+}  // namespace fluewright

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "engine/solve/burning.hpp"
+#include "engine/solve/march.hpp"
+
+#include <vector>
+
+namespace fluewright {
+
+/// The age as time since lighting; nothing when charged.
+[[nodiscard]] WallAge wall_age(BenchAge age);
+
+/// Everything the design-flow check needs besides the age.
+struct DesignFlowQuestion {
+  const SlicedPath* path = nullptr;
+  const Surround* surround = nullptr;
+  const WoodFuel* fuel = nullptr;
+  MassFlow burn_rate{};
+  Ratio excess_air_ratio = 2.5;
+  Ratio flow_safety = 1.5;
+  Pressure wind_allowance{};
+};
+
+/// margin = inlet gauge + buoyancy - S_E (friction + fittings) - acceleration - wind allowance - cap gauge.
+/// The safety factor applies to acceleration only where it is a loss (EN 13384-1: S_EG = S_E if P_G >= 0, else 1; from
+/// memory). With `rows` the profile of that flow.
+[[nodiscard]] DesignFlow check_design_flow(const DesignFlowQuestion& question, BenchAge age,
+                                           std::vector<SliceState>* rows = nullptr);
+
+}  // namespace fluewright

@@ -1,0 +1,294 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/solve/march.hpp"
+
+#include "engine/flow/local_loss.hpp"
+#include "engine/gas/species.hpp"
+#include "engine/moisture/condensation.hpp"
+#include "engine/moisture/saturation.hpp"
+
+#include <algorithm>
+#include <cstddef>
+
+namespace fluewright {
+namespace {
+
+/// Fixed-point rounds of the wall temperatures: more where the wall changes, few while the last slice's are a good guess.
+constexpr int rounds_at_start = 6;
+constexpr int rounds_along = 2;
+/// Rounds of the exchange between a riser and the gas around it; the coupling is weak (an insulated wall).
+constexpr int jacket_rounds = 4;
+
+/// What a riser and the gas around it know of one another.
+struct JacketExchange {
+  Temperature chamber_gas;
+  FilmCoefficient chamber_film = 10.0 * watt_per_square_metre_kelvin;
+  Power from_riser{};
+  Area chamber_surface{};
+  bool active = false;
+};
+
+/// One walk through the path. Copyable on purpose: the jacket exchange repeats a part of the walk from a saved state.
+class Walk {
+ public:
+  Walk(const SlicedPath& path, const Surround& surround, const FireState& fire, const GasTable& before,
+       const GasTable& after, WallAge age)
+      : path_{&path}, surround_{&surround}, fire_{&fire}, after_{&after}, age_{age}, gas_{&before}, flow_{fire.air} {
+    const BranchEnd& source = fire.forward ? path.branch->from : path.branch->to;
+    const bool from_room = source.kind == EndKind::room_air;
+    temperature_ = from_room ? surround.room : surround.outdoor;
+    heat_.wall = heat_.surface = temperature_;
+    inlet_enthalpy_ = fire.air * before.specific_enthalpy(temperature_);
+    total_pressure_ = surround.gauge_at(path.branch->from);
+  }
+
+  void pass(std::size_t index, std::vector<SliceState>* rows) {
+    const Slice& slice = path_->slices[index];
+    const Stretch& stretch = path_->stretch_of(slice);
+    const MarchTotals before = totals_;
+    if (fire_->forward ? slice.opens_stretch : slice.closes_stretch) enter(slice.stretch, stretch);
+    take_heat(slice, stretch);
+    if (fire_->forward ? slice.closes_stretch : slice.opens_stretch) leave(slice.stretch, stretch);
+    if (rows != nullptr) add_row(slice, stretch, before, *rows);
+  }
+
+  /// The jet's kinetic energy is lost where the gas leaves.
+  void finish(std::vector<SliceState>* rows) {
+    const Stretch& last = fire_->forward ? path_->branch->stretches.back() : path_->branch->stretches.front();
+    const Pressure head = velocity_head(last.section.area());
+    totals_.local += head;
+    totals_.exit = temperature_;
+    totals_.stack = flow_ * gas_->specific_enthalpy(temperature_) - inlet_enthalpy_;
+    if (rows != nullptr && !rows->empty()) {
+      rows->back().local += head;
+      rows->back().loss += head;
+    }
+  }
+
+  [[nodiscard]] const MarchTotals& totals() const { return totals_; }
+  JacketExchange jacket;
+
+ private:
+  [[nodiscard]] Density density() const { return gas_->density(temperature_, surround_->absolute); }
+  [[nodiscard]] Pressure velocity_head(Area area) const {
+    const MassFlux g = flow_ / area;
+    return 0.5 * g * g / density();
+  }
+
+  void add_losses(const std::vector<LocalLoss>& losses, const Section& section) {
+    for (const LocalLoss& loss : losses) {
+      Ratio zeta = fire_->forward ? loss.forward : loss.backward;
+      if (loss.correction == LocalLoss::Reynolds::mitre) {
+        zeta *= mitre_reynolds_factor(flow_ / section.area() * section.hydraulic_diameter() / gas_->viscosity(temperature_));
+      }
+      totals_.local += zeta * velocity_head(section.area());
+    }
+  }
+
+  void add_step(std::size_t index) {
+    const AreaStep& step = path_->steps[index];
+    if (step.narrow > Area{}) {
+      totals_.local += (fire_->forward ? step.forward : step.backward) * velocity_head(step.narrow);
+    }
+  }
+
+  void enter(std::size_t index, const Stretch& stretch) {
+    if (fire_->forward) {
+      add_step(index);
+      add_losses(stretch.at_start, stretch.section);
+      if (stretch.fire) burn(stretch);
+    } else {
+      add_losses(stretch.at_end, stretch.section);
+    }
+  }
+
+  void leave(std::size_t index, const Stretch& stretch) {
+    if (fire_->forward) {
+      add_losses(stretch.at_end, stretch.section);
+    } else {
+      add_losses(stretch.at_start, stretch.section);
+      if (stretch.fire) burn(stretch);
+      add_step(index);
+    }
+  }
+
+  /// Air becomes flue gas: heat, mass and momentum, at constant area.
+  void burn(const Stretch& stretch) {
+    const MassFlux g_in = flow_ / stretch.section.area();
+    const auto momentum_in = g_in * g_in / density();
+    const Power brought = flow_ * gas_->specific_enthalpy(temperature_);
+    gas_ = after_;
+    flow_ = fire_->flue;
+    burning_passed_ = true;
+    temperature_ = gas_->temperature_at((brought + fire_->added) / flow_, kelvins(1200.0));
+    totals_.fire = temperature_;
+    const MassFlux g_out = flow_ / stretch.section.area();
+    totals_.acceleration += 0.5 * (g_out * g_out / density() - momentum_in);
+    co2_ = gas_->mixture().mole_fraction(Species::carbon_dioxide) * surround_->absolute;
+    h2o_ = gas_->mixture().mole_fraction(Species::water) * surround_->absolute;
+    heat_.drop = {};
+  }
+
+  void take_heat(const Slice& slice, const Stretch& stretch) {
+    SliceSetting setting;
+    setting.stretch = &stretch;
+    setting.wall = &path_->walls[slice.stretch];
+    setting.diameter_over_run = path_->diameter_over_run[slice.stretch];
+    setting.beyond = surround_->beyond(stretch.place, stretch.embedding);
+    setting.rest = stretch.place == Place::ground ? surround_->ground : setting.beyond;
+    setting.flue_gas = burning_passed_;
+    setting.co2 = co2_;
+    setting.h2o = h2o_;
+    const bool jacketed = jacket.active && stretch.place == Place::jacket;
+    const bool around = jacket.active && stretch.chamber && !age_;
+    if (jacketed) setting.beyond = jacket.chamber_gas;
+    setting.jacket_film = jacket.chamber_film;
+    const Power gained = around ? jacket.from_riser * (slice.surface / jacket.chamber_surface) : Power{};
+
+    const bool fresh = fire_->forward ? slice.opens_stretch : slice.closes_stretch;
+    const Density density_in = density();
+    heat_slice(heat_, temperature_, flow_, *gas_, slice, setting, *surround_, age_, gained,
+               fresh ? rounds_at_start : rounds_along);
+    temperature_ = heat_.out;
+    density_ = gas_->density(heat_.mean, surround_->absolute);
+
+    const MassFlux g = flow_ / stretch.section.area();
+    totals_.buoyancy += (surround_->outdoor_air - density_) * standard_gravity * slice.rise;
+    totals_.friction += heat_.friction_factor * slice.length / stretch.section.hydraulic_diameter() * (0.5 * g * g / density_);
+    totals_.acceleration += 0.5 * g * g * (1.0 / density() - 1.0 / density_in);
+    account(stretch.place, jacketed);
+  }
+
+  void account(Place place, bool jacketed) {
+    if (jacketed) {
+      riser_heat_ += heat_.through_wall;  // comes back in the chamber
+      if (age_) totals_.into_mass += heat_.through_wall;
+      return;
+    }
+    switch (place) {
+      case Place::room:
+      case Place::jacket: totals_.to_room += heat_.through_wall; break;
+      case Place::mass:
+      case Place::ground: totals_.into_mass += heat_.through_wall; break;
+      case Place::outdoors:
+      case Place::attic: totals_.to_outdoors += heat_.through_wall; break;
+    }
+  }
+
+  void add_row(const Slice& slice, const Stretch& stretch, const MarchTotals& before, std::vector<SliceState>& rows) {
+    SliceState row;
+    row.piece = stretch.piece;
+    row.s = slice.end_s;
+    row.length = slice.length;
+    row.z = slice.end_height;
+    row.room_gauge = surround_->room_gauge(slice.end_height);
+    row.gas = temperature_;
+    row.wall = heat_.wall;
+    row.surface = heat_.surface;
+    row.density = density_;
+    row.velocity = flow_ / stretch.section.area() / density_;
+    row.reynolds = heat_.reynolds;
+    row.friction_factor = heat_.friction_factor;
+    row.nusselt = heat_.nusselt;
+    row.film = heat_.film;
+    row.overall = heat_.overall;
+    row.heat = heat_.through_wall;
+    row.friction = totals_.friction - before.friction;
+    row.local = totals_.local - before.local;
+    row.acceleration = totals_.acceleration - before.acceleration;
+    row.loss = row.friction + row.local + row.acceleration;
+    row.buoyancy = totals_.buoyancy - before.buoyancy;
+    total_pressure_ += row.buoyancy - row.loss;
+    row.gauge = total_pressure_ - velocity_head(stretch.section.area());
+    wet(slice, row);
+    rows.push_back(row);
+  }
+
+  /// Water that leaves the gas on a wall below the dew point; what has condensed is gone for the slices after.
+  void wet(const Slice& slice, SliceState& row) {
+    if (!burning_passed_) {
+      row.dew_point = dew_point(gas_->mixture().mole_fraction(Species::water) * surround_->absolute);
+      return;
+    }
+    const Ratio y = gas_->mixture().mole_fraction(Species::water);
+    const Ratio left = y * vapour_left_;
+    const Pressure vapour = surround_->absolute * left / (1.0 - y + left);
+    row.dew_point = dew_point(vapour);
+    if (heat_.wall > row.dew_point) return;
+    const MassFlow carried = flow_ * y * (molar_mass(Species::water) / gas_->mixture().molar_mass());
+    const MassFlow could = slice.surface * condensing_flux(heat_.convective, *gas_, vapour, surround_->absolute, heat_.wall,
+                                                           heat_.mean);
+    row.condensing = std::min(could, carried * vapour_left_);
+    vapour_left_ -= row.condensing / carried;
+  }
+
+  const SlicedPath* path_;
+  const Surround* surround_;
+  const FireState* fire_;
+  const GasTable* after_;
+  WallAge age_;
+  const GasTable* gas_;
+  MassFlow flow_;
+  bool burning_passed_ = false;
+  Pressure co2_{};
+  Pressure h2o_{};
+  Temperature temperature_;
+  Density density_{};
+  Power inlet_enthalpy_{};
+  Power riser_heat_{};
+  Pressure total_pressure_{};
+  Ratio vapour_left_ = 1.0;
+  SliceHeat heat_;
+  MarchTotals totals_;
+
+  friend JacketExchange exchanged(const Walk& start, const JacketGroup& group, const SlicedPath& path, bool forward);
+};
+
+/// The riser's loss and the temperature of the gas around it, by repeating both walks.
+JacketExchange exchanged(const Walk& start, const JacketGroup& group, const SlicedPath& path, bool forward) {
+  JacketExchange jacket;
+  jacket.active = true;
+  jacket.chamber_gas = midway(start.temperature_, start.surround_->room);
+  for (std::size_t i = group.chamber; i < group.last; ++i) jacket.chamber_surface += path.slices[i].surface;
+  for (int round = 0; round < jacket_rounds; ++round) {
+    Walk walk = start;
+    walk.jacket = jacket;
+    walk.riser_heat_ = {};
+    TemperatureDifference weighted{};
+    FilmCoefficient film{};
+    const std::size_t count = group.last - group.first;
+    for (std::size_t n = 0; n < count; ++n) {
+      const std::size_t i = forward ? group.first + n : group.last - 1 - n;
+      walk.pass(i, nullptr);
+      if (i >= group.chamber) {
+        const Ratio share = path.slices[i].surface / jacket.chamber_surface;
+        weighted += share * walk.heat_.mean.above_zero();
+        film += share * walk.heat_.film;
+      }
+    }
+    jacket.chamber_gas = Temperature::above_zero(weighted);
+    jacket.chamber_film = film;
+    jacket.from_riser = walk.riser_heat_;
+  }
+  return jacket;
+}
+
+}  // namespace
+
+MarchTotals March::run(const FireState& fire, const GasTable& before, const GasTable& after, WallAge age,
+                       std::vector<SliceState>* rows) const {
+  Walk walk{*path_, *surround_, fire, before, after, age};
+  const std::size_t count = path_->slices.size();
+  for (std::size_t n = 0; n < count; ++n) {
+    const std::size_t i = fire.forward ? n : count - 1 - n;
+    for (const JacketGroup& g : path_->jackets) {
+      if (i == (fire.forward ? g.first : g.last - 1)) walk.jacket = exchanged(walk, g, *path_, fire.forward);
+      if (i == (fire.forward ? g.last : g.first - 1)) walk.jacket = {};
+    }
+    walk.pass(i, rows);
+  }
+  walk.finish(rows);
+  return walk.totals();
+}
+
+}  // namespace fluewright

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "engine/fuel/combustion.hpp"
+#include "engine/solve/assessment.hpp"
+#include "engine/solve/slice_heat.hpp"
+
+#include <vector>
+
+namespace fluewright {
+
+/// The fire as the march meets it: gas before and after, flows before and after, and the heat it adds.
+struct FireState {
+  MassFlow burn_rate{};
+  Ratio excess_air_ratio = 0.0;
+  bool short_of_air = false;
+  MassFlow air{};   ///< reaching the fire
+  MassFlow flue{};  ///< leaving it
+  Power released{}; ///< net heating value x burn rate
+  Power added{};    ///< released less the unburned share
+  bool forward = true;  ///< gas runs from the inlet to the cap
+};
+
+/// What a march adds up to.
+struct MarchTotals {
+  Pressure buoyancy{};      ///< sum of (rho_out - rho) g rise, positive when it drives forward
+  Pressure friction{};      ///< all losses positive along the flow, whichever way it runs
+  Pressure local{};         ///< fittings, steps, entry, exit
+  Pressure acceleration{};
+  Power to_room{};
+  Power into_mass{};
+  Power to_outdoors{};
+  Power stack{};            ///< with the leaving gas, above the air that came in
+  Temperature fire;
+  Temperature exit;
+
+  [[nodiscard]] Pressure loss() const { return friction + local + acceleration; }
+};
+
+/// Walks the gas through a sliced path, slice by slice, in either direction.
+class March {
+ public:
+  March(const SlicedPath& path, const Surround& surround) : path_{&path}, surround_{&surround} {}
+
+  /// `before`: the air that comes in; `after`: the flue gas. `rows`, where given, receives a row a slice in flow order
+  /// (forward marches only).
+  [[nodiscard]] MarchTotals run(const FireState& fire, const GasTable& before, const GasTable& after, WallAge age,
+                                std::vector<SliceState>* rows = nullptr) const;
+
+ private:
+  const SlicedPath* path_;
+  const Surround* surround_;
+};
+
+}  // namespace fluewright

@@ -1,0 +1,145 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/solve/operating_points.hpp"
+
+#include <boost/math/tools/toms748_solve.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdint>
+
+namespace fluewright {
+namespace {
+
+/// Flows tried, as shares of the flow at `widest_excess_air`; dense where cold paths have their second state.
+constexpr std::array scan_shares{0.002, 0.006, 0.015, 0.03, 0.055, 0.09, 0.13, 0.18, 0.24, 0.31, 0.40, 0.52, 0.70, 1.0};
+constexpr double widest_excess_air = 10.0;
+/// The scan widens by this factor until friction has the last word, so many times at most.
+constexpr double widening = 1.8;
+constexpr int widenings = 12;
+/// Roots closer together than this share are one.
+constexpr double same_root = 1e-9;
+constexpr std::uintmax_t root_evaluations = 60;
+
+Ratio vapour_of_inlet(const SlicedPath& path, const Surround& surround) {
+  return path.branch->from.kind == EndKind::room_air ? surround.room_water : surround.outdoor_water;
+}
+
+}  // namespace
+
+FreeRun::FreeRun(const SlicedPath& fine, const SlicedPath& coarse, const Surround& surround, const WoodFuel& fuel,
+                 MassFlow wanted_burn_rate)
+    : fine_{&fine},
+      coarse_{&coarse},
+      surround_{&surround},
+      forward_{fuel, wanted_burn_rate, vapour_of_inlet(fine, surround)},
+      backward_{fuel, wanted_burn_rate, surround.outdoor_water},
+      room_air_{moist_air(vapour_of_inlet(fine, surround))},
+      outdoor_air_{moist_air(surround.outdoor_water)} {}
+
+FireState FreeRun::fire_at(MassFlow flow) const {
+  return flow > MassFlow{} ? forward_.from_flue_flow(flow) : backward_.from_air_flow(-flow);
+}
+
+MarchTotals FreeRun::march(MassFlow flow, std::vector<SliceState>* rows, bool on_coarse) const {
+  const FireState fire = fire_at(flow);
+  const Burning& burning = fire.forward ? forward_ : backward_;
+  const GasTable gas = burning.gas(fire);
+  return March{on_coarse ? *coarse_ : *fine_, *surround_}.run(fire, fire.forward ? room_air_ : outdoor_air_, gas, {}, rows);
+}
+
+Pressure FreeRun::balance(const MarchTotals& totals, bool forward) const {
+  const Pressure drive = surround_->gauge_at(fine_->branch->from) + totals.buoyancy - surround_->cap_gauge;
+  return forward ? Pressure(drive - totals.loss()) : Pressure(drive + totals.loss());
+}
+
+Pressure FreeRun::residual(MassFlow flow, bool on_coarse) const {
+  return balance(march(flow, nullptr, on_coarse), flow > MassFlow{});
+}
+
+std::vector<FreeRun::Sample> FreeRun::scan() const {
+  const MassFlow widest = forward_.flue_flow(widest_excess_air);
+  std::vector<Sample> samples;
+  for (const double side : {-1.0, 1.0}) {
+    for (const double share : scan_shares) {
+      const MassFlow flow = side * share * widest;
+      samples.push_back({flow, residual(flow, true)});
+    }
+    // Far out losses win: the residual must be negative forward, positive backward.
+    MassFlow flow = side * widest;
+    for (int i = 0; i < widenings && side * samples.back().residual > Pressure{}; ++i) {
+      flow *= widening;
+      samples.push_back({flow, residual(flow, true)});
+    }
+  }
+  std::sort(samples.begin(), samples.end(), [](const Sample& a, const Sample& b) { return a.flow < b.flow; });
+  return samples;
+}
+
+OperatingPoint FreeRun::point_at(MassFlow flow, bool stable) const {
+  const FireState fire = fire_at(flow);
+  const MarchTotals totals = march(flow);
+  OperatingPoint p;
+  p.forward = fire.forward;
+  p.stable = stable;
+  p.flue_gas = flow;
+  p.excess_air_ratio = fire.excess_air_ratio;
+  p.burn_rate = fire.burn_rate;
+  p.short_of_air = fire.short_of_air;
+  p.fire_temperature = totals.fire;
+  p.exit_temperature = totals.exit;
+  p.residual = balance(totals, fire.forward);
+  HeatBalance& h = p.heat;
+  h.released = fire.released;
+  h.unburned = fire.released - fire.added;
+  h.to_room = totals.to_room;
+  h.into_mass = totals.into_mass;
+  h.to_outdoors = totals.to_outdoors;
+  h.stack_loss = totals.stack;
+  const Power accounted = h.unburned + h.to_room + h.into_mass + h.to_outdoors + h.stack_loss;
+  h.closure = std::abs(((h.released - accounted) / h.released).value());
+  return p;
+}
+
+void FreeRun::polish(const Sample& low, const Sample& high, std::vector<OperatingPoint>& found) const {
+  // The coarse path saw the change of sign; the fine one may have it a little to the side.
+  double a = in(low.flow, kilogram_per_second);
+  double b = in(high.flow, kilogram_per_second);
+  const auto f = [this](double m) { return in(residual(m * kilogram_per_second), pascal); };
+  double fa = f(a);
+  double fb = f(b);
+  const double width = b - a;
+  for (int i = 0; i < 4 && (fa > 0.0) == (fb > 0.0); ++i) {
+    a -= 0.25 * width;
+    b += 0.25 * width;
+    fa = f(a);
+    fb = f(b);
+  }
+  if ((fa > 0.0) == (fb > 0.0)) return;  // gone on the fine path: a touch of the coarse one, not a state
+  std::uintmax_t evaluations = root_evaluations;
+  const auto bracket = boost::math::tools::toms748_solve(f, a, b, fa, fb, boost::math::tools::eps_tolerance<double>(50),
+                                                         evaluations);
+  const MassFlow root = 0.5 * (bracket.first + bracket.second) * kilogram_per_second;
+  for (const OperatingPoint& p : found) {
+    if (std::abs(((p.flue_gas - root) / root).value()) < same_root) return;
+  }
+  found.push_back(point_at(root, fa > fb));
+}
+
+std::vector<OperatingPoint> FreeRun::points() const {
+  const std::vector<Sample> samples = scan();
+  std::vector<OperatingPoint> found;
+  for (std::size_t i = 0; i + 1 < samples.size(); ++i) {
+    if ((samples[i].residual > Pressure{}) != (samples[i + 1].residual > Pressure{})) {
+      polish(samples[i], samples[i + 1], found);
+    }
+  }
+  std::sort(found.begin(), found.end(), [](const OperatingPoint& a, const OperatingPoint& b) {
+    if (a.stable != b.stable) return a.stable;
+    return a.flue_gas > b.flue_gas;
+  });
+  return found;
+}
+
+}  // namespace fluewright

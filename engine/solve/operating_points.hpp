@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "engine/solve/burning.hpp"
+#include "engine/solve/march.hpp"
+
+#include <vector>
+
+namespace fluewright {
+
+/// The pressure balance of a heater left to itself, as a function of the signed flow at its cap.
+class FreeRun {
+ public:
+  /// `fine` gives the answers, `coarse` finds where to look; both are the same branch.
+  FreeRun(const SlicedPath& fine, const SlicedPath& coarse, const Surround& surround, const WoodFuel& fuel,
+          MassFlow wanted_burn_rate);
+
+  /// Drive left over at a flow (> 0 out of the cap, < 0 down the stack), S_E = 1:
+  /// inlet gauge + buoyancy - cap gauge - losses for forward flow, + losses for backward flow.
+  [[nodiscard]] Pressure residual(MassFlow flow, bool on_coarse = false) const;
+
+  /// Every root of the residual: stable where it falls with rising flow. Signed flows are scanned for changes of sign,
+  /// each is bracketed by TOMS 748. Stable first, forward before backward, larger flows first.
+  [[nodiscard]] std::vector<OperatingPoint> points() const;
+
+  /// The march at a flow, with a row a slice if wanted (forward only).
+  [[nodiscard]] MarchTotals march(MassFlow flow, std::vector<SliceState>* rows = nullptr, bool on_coarse = false) const;
+
+ private:
+  struct Sample {
+    MassFlow flow{};
+    Pressure residual{};
+  };
+  [[nodiscard]] FireState fire_at(MassFlow flow) const;
+  [[nodiscard]] Pressure balance(const MarchTotals& totals, bool forward) const;
+  [[nodiscard]] std::vector<Sample> scan() const;
+  [[nodiscard]] OperatingPoint point_at(MassFlow flow, bool stable) const;
+  void polish(const Sample& low, const Sample& high, std::vector<OperatingPoint>& found) const;
+
+  const SlicedPath* fine_;
+  const SlicedPath* coarse_;
+  const Surround* surround_;
+  Burning forward_;
+  Burning backward_;
+  GasTable room_air_;
+  GasTable outdoor_air_;
+};
+
+}  // namespace fluewright
