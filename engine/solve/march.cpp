@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/solve/march.hpp"
 
-#include "engine/flow/local_loss.hpp"
+#include "engine/flow/bends.hpp"
 #include "engine/gas/species.hpp"
 #include "engine/moisture/condensation.hpp"
 #include "engine/moisture/saturation.hpp"
@@ -17,7 +17,9 @@ namespace {
 constexpr int rounds_at_start = 6;
 constexpr int rounds_along = 2;
 /// Rounds of the exchange between a riser and the gas around it; the coupling is weak (an insulated wall).
-constexpr int jacket_rounds = 4;
+/// Going forward the last walk passes the riser first and takes its loss as it is; going backward the loss must have settled.
+constexpr int jacket_rounds_forward = 2;
+constexpr int jacket_rounds_backward = 7;
 
 /// What a riser and the gas around it know of one another.
 struct JacketExchange {
@@ -67,6 +69,13 @@ class Walk {
 
   [[nodiscard]] const MarchTotals& totals() const { return totals_; }
   JacketExchange jacket;
+
+  /// What the riser has lost on this walk goes into the chamber around it.
+  void take_riser_heat() { jacket.from_riser = riser_heat_; }
+  void leave_jacket() {
+    jacket = {};
+    riser_heat_ = {};
+  }
 
  private:
   [[nodiscard]] Density density() const { return gas_->density(temperature_, surround_->absolute); }
@@ -250,7 +259,8 @@ JacketExchange exchanged(const Walk& start, const JacketGroup& group, const Slic
   jacket.active = true;
   jacket.chamber_gas = midway(start.temperature_, start.surround_->room);
   for (std::size_t i = group.chamber; i < group.last; ++i) jacket.chamber_surface += path.slices[i].surface;
-  for (int round = 0; round < jacket_rounds; ++round) {
+  const int rounds = forward ? jacket_rounds_forward : jacket_rounds_backward;
+  for (int round = 0; round < rounds; ++round) {
     Walk walk = start;
     walk.jacket = jacket;
     walk.riser_heat_ = {};
@@ -259,6 +269,7 @@ JacketExchange exchanged(const Walk& start, const JacketGroup& group, const Slic
     const std::size_t count = group.last - group.first;
     for (std::size_t n = 0; n < count; ++n) {
       const std::size_t i = forward ? group.first + n : group.last - 1 - n;
+      if (forward && i == group.chamber) walk.jacket.from_riser = walk.riser_heat_;
       walk.pass(i, nullptr);
       if (i >= group.chamber) {
         const Ratio share = path.slices[i].surface / jacket.chamber_surface;
@@ -283,7 +294,8 @@ MarchTotals March::run(const FireState& fire, const GasTable& before, const GasT
     const std::size_t i = fire.forward ? n : count - 1 - n;
     for (const JacketGroup& g : path_->jackets) {
       if (i == (fire.forward ? g.first : g.last - 1)) walk.jacket = exchanged(walk, g, *path_, fire.forward);
-      if (i == (fire.forward ? g.last : g.first - 1)) walk.jacket = {};
+      if (fire.forward && i == g.chamber) walk.take_riser_heat();
+      if (i == (fire.forward ? g.last : g.first - 1)) walk.leave_jacket();
     }
     walk.pass(i, rows);
   }

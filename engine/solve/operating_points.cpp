@@ -18,9 +18,16 @@ constexpr double widest_excess_air = 10.0;
 /// The scan widens by this factor until friction has the last word, so many times at most.
 constexpr double widening = 1.8;
 constexpr int widenings = 12;
-/// Roots closer together than this share are one.
-constexpr double same_root = 1e-9;
+/// Bits to which a root is first found on the coarse path, then on the fine one.
+constexpr int rough_bits = 9;
+constexpr int fine_bits = 48;
+constexpr int bracket_widenings = 5;
+constexpr double bracket_share = 2e-4;
 constexpr std::uintmax_t root_evaluations = 60;
+/// A root must balance to this.
+constexpr Pressure balanced_within = 1e-7 * pascal;
+/// Still air is taken as this much flow: the films and friction factors have their limits there.
+constexpr MassFlow still = 1e-9 * kilogram_per_second;
 
 Ratio vapour_of_inlet(const SlicedPath& path, const Surround& surround) {
   return path.branch->from.kind == EndKind::room_air ? surround.room_water : surround.outdoor_water;
@@ -39,7 +46,8 @@ FreeRun::FreeRun(const SlicedPath& fine, const SlicedPath& coarse, const Surroun
       outdoor_air_{moist_air(surround.outdoor_water)} {}
 
 FireState FreeRun::fire_at(MassFlow flow) const {
-  return flow > MassFlow{} ? forward_.from_flue_flow(flow) : backward_.from_air_flow(-flow);
+  return flow >= MassFlow{} ? forward_.from_flue_flow(std::max(flow, still))
+                            : backward_.from_air_flow(std::max(MassFlow(-flow), still));
 }
 
 MarchTotals FreeRun::march(MassFlow flow, std::vector<SliceState>* rows, bool on_coarse) const {
@@ -55,7 +63,7 @@ Pressure FreeRun::balance(const MarchTotals& totals, bool forward) const {
 }
 
 Pressure FreeRun::residual(MassFlow flow, bool on_coarse) const {
-  return balance(march(flow, nullptr, on_coarse), flow > MassFlow{});
+  return balance(march(flow, nullptr, on_coarse), flow >= MassFlow{});
 }
 
 std::vector<FreeRun::Sample> FreeRun::scan() const {
@@ -77,12 +85,11 @@ std::vector<FreeRun::Sample> FreeRun::scan() const {
   return samples;
 }
 
-OperatingPoint FreeRun::point_at(MassFlow flow, bool stable) const {
+OperatingPoint FreeRun::point_at(MassFlow flow) const {
   const FireState fire = fire_at(flow);
   const MarchTotals totals = march(flow);
   OperatingPoint p;
   p.forward = fire.forward;
-  p.stable = stable;
   p.flue_gas = flow;
   p.excess_air_ratio = fire.excess_air_ratio;
   p.burn_rate = fire.burn_rate;
@@ -102,43 +109,42 @@ OperatingPoint FreeRun::point_at(MassFlow flow, bool stable) const {
   return p;
 }
 
-void FreeRun::polish(const Sample& low, const Sample& high, std::vector<OperatingPoint>& found) const {
-  // The coarse path saw the change of sign; the fine one may have it a little to the side.
-  double a = in(low.flow, kilogram_per_second);
-  double b = in(high.flow, kilogram_per_second);
-  const auto f = [this](double m) { return in(residual(m * kilogram_per_second), pascal); };
+std::optional<FreeRun::Bracket> FreeRun::narrowed(Bracket bracket, bool on_coarse, int bits) const {
+  const auto f = [&](double m) { return in(residual(m * kilogram_per_second, on_coarse), pascal); };
+  double a = in(bracket.low, kilogram_per_second);
+  double b = in(bracket.high, kilogram_per_second);
   double fa = f(a);
   double fb = f(b);
-  const double width = b - a;
-  for (int i = 0; i < 4 && (fa > 0.0) == (fb > 0.0); ++i) {
-    a -= 0.25 * width;
-    b += 0.25 * width;
+  // The other path may have its change of sign a little to the side.
+  for (int i = 0; i < bracket_widenings && !(fa > 0.0 && fb <= 0.0); ++i) {
+    const double width = std::max(b - a, bracket_share * std::max(std::abs(a), std::abs(b)));
+    a -= width;
+    b += width;
     fa = f(a);
     fb = f(b);
   }
-  if ((fa > 0.0) == (fb > 0.0)) return;  // gone on the fine path: a touch of the coarse one, not a state
+  if (!(fa > 0.0 && fb <= 0.0)) return std::nullopt;  // a touch of the coarse path, not a state
   std::uintmax_t evaluations = root_evaluations;
-  const auto bracket = boost::math::tools::toms748_solve(f, a, b, fa, fb, boost::math::tools::eps_tolerance<double>(50),
-                                                         evaluations);
-  const MassFlow root = 0.5 * (bracket.first + bracket.second) * kilogram_per_second;
-  for (const OperatingPoint& p : found) {
-    if (std::abs(((p.flue_gas - root) / root).value()) < same_root) return;
-  }
-  found.push_back(point_at(root, fa > fb));
+  const boost::math::tools::eps_tolerance<double> close_enough(static_cast<unsigned>(bits));
+  const auto found = boost::math::tools::toms748_solve(f, a, b, fa, fb, close_enough, evaluations);
+  return Bracket{found.first * kilogram_per_second, found.second * kilogram_per_second};
 }
 
 std::vector<OperatingPoint> FreeRun::points() const {
   const std::vector<Sample> samples = scan();
   std::vector<OperatingPoint> found;
   for (std::size_t i = 0; i + 1 < samples.size(); ++i) {
-    if ((samples[i].residual > Pressure{}) != (samples[i + 1].residual > Pressure{})) {
-      polish(samples[i], samples[i + 1], found);
+    // Drive to spare below, none above: a state that comes back by itself when disturbed.
+    if (!(samples[i].residual > Pressure{} && samples[i + 1].residual <= Pressure{})) continue;
+    const auto rough = narrowed({samples[i].flow, samples[i + 1].flow}, true, rough_bits);
+    if (!rough) continue;
+    if (const auto fine = narrowed(*rough, false, fine_bits)) {
+      OperatingPoint point = point_at(0.5 * (fine->low + fine->high));
+      // Where the flow turns round the residual may jump; a jump is no balance.
+      if (abs(point.residual) < balanced_within) found.push_back(point);
     }
   }
-  std::sort(found.begin(), found.end(), [](const OperatingPoint& a, const OperatingPoint& b) {
-    if (a.stable != b.stable) return a.stable;
-    return a.flue_gas > b.flue_gas;
-  });
+  std::reverse(found.begin(), found.end());  // forward before backward, larger flows first
   return found;
 }
 

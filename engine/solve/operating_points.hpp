@@ -5,6 +5,7 @@
 #include "engine/solve/burning.hpp"
 #include "engine/solve/march.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace fluewright {
@@ -20,8 +21,8 @@ class FreeRun {
   /// inlet gauge + buoyancy - cap gauge - losses for forward flow, + losses for backward flow.
   [[nodiscard]] Pressure residual(MassFlow flow, bool on_coarse = false) const;
 
-  /// Every root of the residual: stable where it falls with rising flow. Signed flows are scanned for changes of sign,
-  /// each is bracketed by TOMS 748. Stable first, forward before backward, larger flows first.
+  /// Every stable state: a root of the residual where it falls with rising flow. Signed flows are scanned for falls
+  /// through zero, each is bracketed by TOMS 748. Forward before backward, larger flows first.
   [[nodiscard]] std::vector<OperatingPoint> points() const;
 
   /// The march at a flow, with a row a slice if wanted (forward only).
@@ -32,11 +33,15 @@ class FreeRun {
     MassFlow flow{};
     Pressure residual{};
   };
+  struct Bracket {
+    MassFlow low{};
+    MassFlow high{};
+  };
   [[nodiscard]] FireState fire_at(MassFlow flow) const;
   [[nodiscard]] Pressure balance(const MarchTotals& totals, bool forward) const;
   [[nodiscard]] std::vector<Sample> scan() const;
-  [[nodiscard]] OperatingPoint point_at(MassFlow flow, bool stable) const;
-  void polish(const Sample& low, const Sample& high, std::vector<OperatingPoint>& found) const;
+  [[nodiscard]] OperatingPoint point_at(MassFlow flow) const;
+  [[nodiscard]] std::optional<Bracket> narrowed(Bracket bracket, bool on_coarse, int bits) const;
 
   const SlicedPath* fine_;
   const SlicedPath* coarse_;

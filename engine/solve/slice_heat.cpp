@@ -17,6 +17,9 @@ namespace {
 /// Layers up to here warm through in one piece within minutes: sheet metal, not brick (chosen; 5 mm of clay: Bi < 0.1).
 constexpr Length thin_layer = 5.0 * millimetre;
 
+/// A flue that has burnt wood is lined with soot, whatever it is made of (common practice, no source).
+constexpr double soot_emissivity = 0.9;
+
 /// Mean beam length of a long duct, 0.95 D_h (common engineering value for a cylinder of infinite length radiating to
 /// its wall).
 constexpr double mean_beam_share = 0.95;
@@ -57,7 +60,7 @@ void inner_film(SliceHeat& state, MassFlow flow, const GasTable& gas, const Slic
   state.film = state.convective;
   if (setting.flue_gas) {
     state.film += gas_radiation_film(state.mean, state.wall, setting.co2, setting.h2o, mean_beam_share * dh,
-                                     setting.wall->inner_emissivity);
+                                     soot_emissivity);
   }
 }
 

@@ -61,7 +61,6 @@ WallGeometry wall_geometry(const Stretch& stretch) {
   wall.outer_share = d / wall.bore;
   wall.upright_height = std::max(stretch.length, 100.0 * millimetre);
   if (!stretch.wall.empty()) {
-    wall.inner_emissivity = stretch.wall.front().material->emissivity;
     wall.outer_emissivity = stretch.wall.back().material->emissivity;
   }
   if (stretch.place == Place::mass || stretch.place == Place::ground) {
@@ -137,7 +136,7 @@ SlicedPath slice_branch(const Branch& branch, Length longest) {
   path.walls.reserve(count);
   path.steps.resize(count);
   for (std::size_t i = 0; i < count; ++i) {
-    if (i > 0) {
+    if (i > 0 && !branch.stretches[i].eased_step_at_start) {
       path.steps[i] = area_step(branch.stretches[i - 1].section, branch.stretches[i].section);
     }
     path.walls.push_back(wall_geometry(branch.stretches[i]));

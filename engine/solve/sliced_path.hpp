@@ -45,7 +45,6 @@ struct WallGeometry {
   Ratio seat_share = 1.0;     ///< surface that gives heat to the room over inner surface (mass)
   Length seat_size{};         ///< area over perimeter of the seat, for its free convection
   Length upright_height{};    ///< for the film of an upright wall
-  Ratio inner_emissivity = 0.9;
   Ratio outer_emissivity = 0.9;
   bool mass_too_narrow = false;  ///< the mass is no wider than its pipe: the resistance of a bare skin stands in
 };
