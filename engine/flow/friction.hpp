@@ -31,7 +31,7 @@ namespace detail {
   const double laminar_4 = (laminar * laminar) * (laminar * laminar);
   const double sum = a + b;
   const double inside = laminar_4 * laminar_4 * laminar_4 + 1.0 / (sum * std::sqrt(sum));
-  return 8.0 * std::sqrt(std::sqrt(std::cbrt(inside)));
+  return 8.0 * std::pow(inside, 1.0 / 12.0);
 }
 
 /// Darcy friction factor of turbulent flow by the implicit relation 1/sqrt f = -2 lg(e/3.7D + 2.51/(Re sqrt f)),

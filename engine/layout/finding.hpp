@@ -40,7 +40,7 @@ enum class FindingCode {
   wet_wall,
   short_of_air,       ///< operating excess air under 1.5
   overdrawn,          ///< operating excess air over 6
-  can_run_backwards,  ///< a stable reversed state exists
+  can_run_backwards,  ///< a stable reversed state exists; value = standing draft; a caution where that is negative, else a note
   never_draws_forward,
   beyond_validity,    ///< a relation left its published range; text = which
   left_out            ///< piece acts on the draft in a way that a series calculation leaves out (a fan's pressure,

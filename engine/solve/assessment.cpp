@@ -12,7 +12,7 @@ namespace fluewright {
 namespace {
 
 /// Slices of the scan for operating points; its roots are polished on the real ones.
-constexpr Length coarse_slice = 250.0 * millimetre;
+constexpr Length coarse_slice = 500.0 * millimetre;
 
 std::optional<WoodFuel> fuel_of(const Design& design, const Library& library) {
   const WoodSpecies* wood = library.wood(design.fire.wood);
@@ -88,6 +88,7 @@ void answer(Assessment& a, const Design& design, const WoodFuel& fuel, const Ass
       a.design_flow.push_back(check_design_flow(question, age, age == BenchAge::charged ? &a.profile : nullptr));
     }
     judge(a);
+    a.standing_draft = standing_draft(path, surround);
     if (options.operating_points) run_free(a, path, surround, fuel, design.fire.burn_rate);
   } else {
     (void)check_design_flow(question, BenchAge::charged, &a.profile);

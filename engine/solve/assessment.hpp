@@ -114,10 +114,11 @@ struct Assessment {
   std::vector<DesignFlow> design_flow;      ///< three ages in the order of bench_ages; empty if the path is incomplete
   std::optional<BenchAge> worst_age;
   Pressure worst_margin{};
+  Pressure standing_draft{};                ///< before anything burns; negative: left alone it starts backwards
   std::optional<Verdict> verdict;           ///< nothing while the path is incomplete
 
-  std::vector<OperatingPoint> operating_points;  ///< stable ones first, forward before backward
-  std::optional<std::size_t> running;            ///< the stable forward one, if any
+  std::vector<OperatingPoint> operating_points;  ///< every stable one, forward before backward
+  std::optional<std::size_t> running;            ///< the forward one of the largest flow, if any
 
   /// One row a slice: at the running point; where there is none, at the design flow with a charged bench.
   std::vector<SliceState> profile;

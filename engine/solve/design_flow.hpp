@@ -29,4 +29,8 @@ struct DesignFlowQuestion {
 [[nodiscard]] DesignFlow check_design_flow(const DesignFlowQuestion& question, BenchAge age,
                                            std::vector<SliceState>* rows = nullptr);
 
+/// Draft before anything burns, the gas in every slice as warm as what surrounds it: inlet gauge + buoyancy - cap gauge.
+/// Negative: left alone, air comes down the stack and a fire starts backwards.
+[[nodiscard]] Pressure standing_draft(const SlicedPath& path, const Surround& surround);
+
 }  // namespace fluewright

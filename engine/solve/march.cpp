@@ -19,7 +19,7 @@ constexpr int rounds_along = 2;
 /// Rounds of the exchange between a riser and the gas around it; the coupling is weak (an insulated wall).
 /// Going forward the last walk passes the riser first and takes its loss as it is; going backward the loss must have settled.
 constexpr int jacket_rounds_forward = 2;
-constexpr int jacket_rounds_backward = 7;
+constexpr int jacket_rounds_backward = 10;
 
 /// What a riser and the gas around it know of one another.
 struct JacketExchange {
@@ -39,7 +39,7 @@ class Walk {
     const BranchEnd& source = fire.forward ? path.branch->from : path.branch->to;
     const bool from_room = source.kind == EndKind::room_air;
     temperature_ = from_room ? surround.room : surround.outdoor;
-    heat_.wall = heat_.surface = temperature_;
+    heat_.wall = heat_.surface = heat_.mean = temperature_;
     inlet_enthalpy_ = fire.air * before.specific_enthalpy(temperature_);
     total_pressure_ = surround.gauge_at(path.branch->from);
   }
@@ -136,6 +136,7 @@ class Walk {
     co2_ = gas_->mixture().mole_fraction(Species::carbon_dioxide) * surround_->absolute;
     h2o_ = gas_->mixture().mole_fraction(Species::water) * surround_->absolute;
     heat_.drop = {};
+    heat_.mean = temperature_;
   }
 
   void take_heat(const Slice& slice, const Stretch& stretch) {

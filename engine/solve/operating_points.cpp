@@ -19,10 +19,10 @@ constexpr double widest_excess_air = 10.0;
 constexpr double widening = 1.8;
 constexpr int widenings = 12;
 /// Bits to which a root is first found on the coarse path, then on the fine one.
-constexpr int rough_bits = 9;
-constexpr int fine_bits = 48;
+constexpr int rough_bits = 20;
+constexpr int fine_bits = 36;
 constexpr int bracket_widenings = 5;
-constexpr double bracket_share = 2e-4;
+constexpr double bracket_share = 2e-3;
 constexpr std::uintmax_t root_evaluations = 60;
 /// A root must balance to this.
 constexpr Pressure balanced_within = 1e-7 * pascal;

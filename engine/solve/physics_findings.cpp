@@ -43,7 +43,9 @@ void say_air(Assessment& a) {
   const bool backwards = std::any_of(a.operating_points.begin(), a.operating_points.end(),
                                      [](const OperatingPoint& q) { return q.stable && !q.forward; });
   if (backwards) {
-    a.findings.push_back({FindingCode::can_run_backwards, Severity::caution, {}, {}, Ratio(0.0), {}, {}, {}});
+    // A fire lit while air stands in the flue goes the way the air goes.
+    const Severity severity = a.standing_draft > Pressure{} ? Severity::note : Severity::caution;
+    a.findings.push_back({FindingCode::can_run_backwards, severity, {}, {}, a.standing_draft, {}, {}, {}});
   }
 }
 

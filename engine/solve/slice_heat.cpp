@@ -27,7 +27,7 @@ constexpr double mean_beam_share = 0.95;
 FilmCoefficient cubic_sum(FilmCoefficient a, FilmCoefficient b) {
   const double x = in(a, watt_per_square_metre_kelvin);
   const double y = in(b, watt_per_square_metre_kelvin);
-  return std::cbrt(x * x * x + y * y * y) * watt_per_square_metre_kelvin;
+  return detail::cube_root(x * x * x + y * y * y) * watt_per_square_metre_kelvin;
 }
 
 /// Free convection of the gas along the wall of a chamber: Churchill & Chu's vertical wall with the gas's properties.
@@ -162,12 +162,23 @@ Coupling couple(const SliceHeat& state, const SliceSetting& setting, const Surro
           still_soaking ? setting.rest : setting.beyond, still_soaking ? ThermalResistance{} : steady.film};
 }
 
+/// First guess: wall and surface come down with the gas, in proportion, from the slice before.
+void foresee(SliceHeat& state, Temperature mean, Temperature level) {
+  const TemperatureDifference before = state.mean - level;
+  if (std::abs(before.value()) > 1.0) {
+    const Ratio share = (mean - level) / before;
+    state.wall = level + share * (state.wall - level);
+    state.surface = level + share * (state.surface - level);
+  }
+  state.mean = mean;
+}
+
 }  // namespace
 
 void heat_slice(SliceHeat& state, Temperature t_in, MassFlow flow, const GasTable& gas, const Slice& slice,
                 const SliceSetting& setting, const Surround& surround, WallAge age, Power gained, int rounds) {
   const SpecificEnergy h_in = gas.specific_enthalpy(t_in);
-  state.mean = t_in - state.drop;
+  foresee(state, t_in - state.drop, setting.beyond);
   for (int round = 0; round < rounds; ++round) {
     inner_film(state, flow, gas, setting, surround);
     const Coupling c = couple(state, setting, surround, age);
