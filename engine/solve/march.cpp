@@ -135,7 +135,7 @@ class Walk {
     totals_.acceleration += 0.5 * (g_out * g_out / density() - momentum_in);
     co2_ = gas_->mixture().mole_fraction(Species::carbon_dioxide) * surround_->absolute;
     h2o_ = gas_->mixture().mole_fraction(Species::water) * surround_->absolute;
-    heat_.drop = {};
+    heat_.kept = 1.0;
     heat_.mean = temperature_;
   }
 

@@ -178,7 +178,7 @@ void foresee(SliceHeat& state, Temperature mean, Temperature level) {
 void heat_slice(SliceHeat& state, Temperature t_in, MassFlow flow, const GasTable& gas, const Slice& slice,
                 const SliceSetting& setting, const Surround& surround, WallAge age, Power gained, int rounds) {
   const SpecificEnergy h_in = gas.specific_enthalpy(t_in);
-  foresee(state, t_in - state.drop, setting.beyond);
+  foresee(state, setting.beyond + state.kept * (t_in - setting.beyond), setting.beyond);
   for (int round = 0; round < rounds; ++round) {
     inner_film(state, flow, gas, setting, surround);
     const Coupling c = couple(state, setting, surround, age);
@@ -194,14 +194,14 @@ void heat_slice(SliceHeat& state, Temperature t_in, MassFlow flow, const GasTabl
     const double fallen = -std::expm1(-ntu);
     const Power lost = flow * cp * above * fallen;
     state.through_wall = lost + gained;
-    state.mean = level + above * (ntu > 1e-6 ? fallen / ntu : 1.0 - 0.5 * ntu);
+    state.kept = ntu > 1e-6 ? fallen / ntu : 1.0 - 0.5 * ntu;
+    state.mean = level + above * state.kept;
 
     const HeatFlux through = state.through_wall / slice.surface;
     state.wall = state.mean - through / state.film;
     state.surface = c.towards + through * c.outer;
     if (round + 1 == rounds) {
       state.out = gas.temperature_at(h_in - lost / flow, t_in - above * fallen);
-      state.drop = 0.5 * (t_in - state.out);
     }
   }
 }

@@ -18,7 +18,7 @@ struct SliceHeat {
   // carried from slice to slice as the first guess
   Temperature wall;
   Temperature surface;
-  TemperatureDifference drop{};  ///< half of the last slice's cooling
+  Ratio kept = 1.0;           ///< mean over entering excess temperature of the last slice, 0 to 1
 
   Temperature mean;           ///< gas, log-mean over the slice
   Temperature out;

@@ -7,6 +7,8 @@
 #include "engine/solve/design_flow.hpp"
 #include "engine/solve/operating_points.hpp"
 
+#include <cmath>
+#include <cstdlib>
 #include <list>
 #include <string>
 
