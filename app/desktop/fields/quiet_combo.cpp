@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/fields/quiet_combo.hpp"
+
+#include <QSignalBlocker>
+#include <QWheelEvent>
+
+namespace fluewright {
+
+QuietCombo::QuietCombo(QWidget* parent) : QComboBox(parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  setMinimumContentsLength(8);
+}
+
+void QuietCombo::set_options(const QList<Option>& options) {
+  if (options == options_) return;
+  const QSignalBlocker quiet(this);
+  const QString before = id();
+  options_ = options;
+  clear();
+  for (const Option& option : options_) {
+    addItem(option.words, option.id);
+    setItemData(count() - 1, option.words, Qt::ToolTipRole);
+  }
+  if (!before.isNull()) show_id(before);
+}
+
+void QuietCombo::show_id(const QString& id) {
+  const QSignalBlocker quiet(this);
+  int place = findData(id);
+  if (place < 0) {
+    addItem(id.isEmpty() ? QStringLiteral("–") : QStringLiteral("%1 (not known)").arg(id), id);
+    place = count() - 1;
+  }
+  setCurrentIndex(place);
+}
+
+void QuietCombo::wheelEvent(QWheelEvent* event) {
+  if (hasFocus()) {
+    QComboBox::wheelEvent(event);
+  } else {
+    event->ignore();
+  }
+}
+
+}  // namespace fluewright

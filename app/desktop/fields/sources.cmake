@@ -1,0 +1,15 @@
+set(ROOM_SOURCES
+    field.cpp
+    field.hpp
+    field_words.cpp
+    field_words.hpp
+    make_field.cpp
+    make_field.hpp
+    pick_field.cpp
+    pick_field.hpp
+    quantity_field.cpp
+    quantity_field.hpp
+    quiet_combo.cpp
+    quiet_combo.hpp
+    text_field.cpp
+    text_field.hpp)
