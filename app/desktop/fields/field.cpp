@@ -45,6 +45,16 @@ void Field::adopt_control(QWidget* control) {
   fit();
 }
 
+void Field::widen_control() {
+  wide_ = true;
+  aside_->hide();
+  grid_->removeWidget(control_);
+  grid_->addWidget(control_, 0, 1, 1, 2);
+  control_->setMinimumWidth(0);
+  control_->setMaximumWidth(QWIDGETSIZE_MAX);
+  control_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
 void Field::explain(const QString& sentence) {
   explanation_->setText(sentence.isEmpty() ? QString() : QStringLiteral("▲ %1").arg(sentence));
   explanation_->setVisible(!sentence.isEmpty());
@@ -52,6 +62,14 @@ void Field::explain(const QString& sentence) {
 }
 
 QString Field::explanation() const { return explanation_->isHidden() ? QString() : explanation_->text(); }
+
+void Field::set_usual(std::optional<FieldValue> low, std::optional<FieldValue> high, const Citation& citation,
+                      const QString& where) {
+  spec_.usual_low = std::move(low);
+  spec_.usual_high = std::move(high);
+  spec_.citation = citation;
+  where_ = where;
+}
 
 void Field::set_aside(const QString& words) {
   if (aside_->text() == words) return;
@@ -92,7 +110,7 @@ void Field::describe() {
 void Field::fit() {
   const int letter = fontMetrics().horizontalAdvance(QLatin1Char('n'));
   label_->setFixedWidth(17 * letter);
-  if (control_) control_->setFixedWidth(15 * letter);
+  if (control_ && !wide_) control_->setFixedWidth(15 * letter);
   grid_->setHorizontalSpacing(letter);
 }
 

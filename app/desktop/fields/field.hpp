@@ -7,6 +7,8 @@
 
 #include <QWidget>
 
+#include <optional>
+
 class QGridLayout;
 class QLabel;
 
@@ -30,6 +32,8 @@ class Field : public QWidget {
   /// Words beneath the control; empty takes them away.
   void explain(const QString& sentence);
   [[nodiscard]] QString explanation() const;
+  /// What is usual here and now, where that depends on the design ("at 150 mm").
+  void set_usual(std::optional<FieldValue> low, std::optional<FieldValue> high, const Citation& citation, const QString& where);
   /// Overrides the quiet words beside the control.
   void set_aside(const QString& words);
   [[nodiscard]] QString aside() const;
@@ -43,21 +47,26 @@ class Field : public QWidget {
  protected:
   /// Put the control in its place; it gets the field's name for assistive tools.
   void adopt_control(QWidget* control);
+  /// Words need more room than numbers: the control takes the place of the quiet words.
+  void widen_control();
   void enterEvent(QEnterEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
   virtual void focus_arrived() {}
+  [[nodiscard]] const QString& where() const { return where_; }
 
  private:
   void describe();
   void fit();
 
   FieldSpec spec_;
+  QString where_;
   QGridLayout* grid_;
   QLabel* label_;
   QLabel* aside_;
   QLabel* explanation_;
   QWidget* control_ = nullptr;
+  bool wide_ = false;
 };
 
 }  // namespace fluewright

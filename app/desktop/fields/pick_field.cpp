@@ -13,6 +13,7 @@ PickField::PickField(FieldSpec field_spec, QWidget* parent) : Field(std::move(fi
 void PickField::set_options(const QList<QuietCombo::Option>& options) { list_->set_options(options); }
 
 void PickField::show_value(const FieldValue& value, UnitSystem) {
+  explain({});
   if (const auto* id = std::get_if<std::string>(&value)) list_->show_id(QString::fromStdString(*id));
 }
 

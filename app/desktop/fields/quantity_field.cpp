@@ -34,7 +34,8 @@ void QuantityField::show_value(const FieldValue& value, UnitSystem units) {
   const bool keep = mid_typing() && value_ && units == units_ && same_value(*value_, value);
   value_ = value;
   units_ = units;
-  set_aside(usual_words(spec(), units));
+  const QString usual = usual_words(spec(), units);
+  set_aside(usual.isEmpty() || where().isEmpty() ? usual : QStringLiteral("%1 %2").arg(usual, where()));
   if (!keep) write();
 }
 

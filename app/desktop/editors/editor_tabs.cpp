@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/editors/editor_tabs.hpp"
+
+#include "app/desktop/editors/conditions_editor.hpp"
+#include "app/desktop/editors/fire_extras.hpp"
+#include "app/desktop/editors/piece_editor.hpp"
+
+#include <QTabBar>
+
+namespace fluewright {
+
+EditorTabs::EditorTabs(Document& document, QWidget* parent) : QTabWidget(parent) {
+  setObjectName(QStringLiteral("editors"));
+  setDocumentMode(true);
+  auto* fire_sheet = new ConditionsEditor(document, "fire.");
+  new FireExtras(document, *fire_sheet);
+  addTab(new PieceEditor(document), QStringLiteral("Piece"));
+  addTab(new ConditionsEditor(document, "site."), QStringLiteral("Site"));
+  addTab(new ConditionsEditor(document, "room."), QStringLiteral("House"));
+  addTab(fire_sheet, QStringLiteral("Fire"));
+  setTabToolTip(piece, QStringLiteral("The selected piece"));
+  setTabToolTip(site, QStringLiteral("Altitude, weather and wind"));
+  setTabToolTip(house, QStringLiteral("The room, the house's leaks and fans"));
+  setTabToolTip(fire, QStringLiteral("Wood, burn rate and air"));
+  tabBar()->setExpanding(true);
+  tabBar()->setAccessibleName(QStringLiteral("Editors"));
+  connect(&document, &Document::selection_changed, this, [this, &document] {
+    if (!document.selected().empty()) setCurrentIndex(piece);
+  });
+}
+
+}  // namespace fluewright

@@ -1,0 +1,13 @@
+set(ROOM_SOURCES
+    conditions_editor.cpp
+    conditions_editor.hpp
+    editor_tabs.cpp
+    editor_tabs.hpp
+    edit_words.cpp
+    edit_words.hpp
+    fire_extras.cpp
+    fire_extras.hpp
+    piece_editor.cpp
+    piece_editor.hpp
+    sheet.cpp
+    sheet.hpp)
