@@ -8,7 +8,7 @@
 namespace fluewright {
 
 ConditionsEditor::ConditionsEditor(Document& document, std::string_view group, QWidget* parent)
-    : Sheet(parent), document_(document) {
+    : FieldSheet(parent), document_(document) {
   setObjectName(QStringLiteral("conditions_editor"));
   for (const Condition& condition : conditions()) {
     const FieldSpec* spec = document_.library().condition(condition.key);

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/desktop/document.hpp"
-#include "app/desktop/editors/sheet.hpp"
+#include "app/desktop/editors/field_sheet.hpp"
 
 #include <map>
 #include <string>
@@ -14,7 +14,7 @@ namespace fluewright {
 class Field;
 
 /// One sheet of conditions: everything the library lists under "site.", "room." or "fire.".
-class ConditionsEditor : public Sheet {
+class ConditionsEditor : public FieldSheet {
   Q_OBJECT
 
  public:

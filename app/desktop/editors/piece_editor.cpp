@@ -57,7 +57,7 @@ std::optional<Heading> leads(const Design& design, const Library& library, const
 
 PieceEditor::PieceEditor(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), pages_(new QStackedWidget(this)), nothing_(new QLabel(this)),
-      sheet_(new Sheet(this)), title_(new QLabel), summary_(new QLabel),
+      sheet_(new FieldSheet(this)), title_(new QLabel), summary_(new QLabel),
       type_(new PickField(words_spec("type", "Kind", "Put another piece of the same family in its place; the path stays connected."))),
       turn_(new PickField(words_spec("turn", "Turns", "Which way the gas, or the branch, leaves the piece."))),
       name_(new TextField(words_spec("label", "Own name", "What you call this piece; it stands on the drawing and on the sheet."))),

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/desktop/document.hpp"
-#include "app/desktop/editors/sheet.hpp"
+#include "app/desktop/editors/field_sheet.hpp"
 
 #include <QWidget>
 
@@ -43,7 +43,7 @@ class PieceEditor : public QWidget {
   Document& document_;
   QStackedWidget* pages_;
   QLabel* nothing_;
-  Sheet* sheet_;
+  FieldSheet* sheet_;
   QLabel* title_;
   QLabel* summary_;
   PickField* type_;

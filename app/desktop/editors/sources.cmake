@@ -9,5 +9,5 @@ set(ROOM_SOURCES
     fire_extras.hpp
     piece_editor.cpp
     piece_editor.hpp
-    sheet.cpp
-    sheet.hpp)
+    field_sheet.cpp
+    field_sheet.hpp)

@@ -14,11 +14,11 @@ class Field;
 
 /// A sheet of fields under one another that scrolls, with a note at its foot: what the field one looks at is, and
 /// where its value comes from.
-class Sheet : public QWidget {
+class FieldSheet : public QWidget {
   Q_OBJECT
 
  public:
-  explicit Sheet(QWidget* parent = nullptr);
+  explicit FieldSheet(QWidget* parent = nullptr);
 
   /// Put a field at the end, or before another widget of the sheet.
   void add(Field* field, QWidget* before = nullptr);

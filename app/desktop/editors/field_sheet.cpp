@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/editors/sheet.hpp"
+#include "app/desktop/editors/field_sheet.hpp"
 
 #include "app/desktop/fields/field.hpp"
 #include "app/desktop/fields/field_words.hpp"
@@ -13,7 +13,7 @@
 
 namespace fluewright {
 
-Sheet::Sheet(QWidget* parent)
+FieldSheet::FieldSheet(QWidget* parent)
     : QWidget(parent), scroll_(new QScrollArea(this)), body_(new QWidget), column_(new QVBoxLayout(body_)),
       note_(new QLabel(this)) {
   const int letter = fontMetrics().horizontalAdvance(QLatin1Char('n'));
@@ -47,20 +47,20 @@ Sheet::Sheet(QWidget* parent)
   all->addWidget(note_);
 }
 
-void Sheet::add(QWidget* widget, QWidget* before) {
+void FieldSheet::add(QWidget* widget, QWidget* before) {
   // The last item is the stretch that keeps the fields at the top.
   const int place = before ? column_->indexOf(before) : column_->count() - 1;
   column_->insertWidget(place, widget);
 }
 
-void Sheet::add(Field* field, QWidget* before) {
+void FieldSheet::add(Field* field, QWidget* before) {
   add(static_cast<QWidget*>(field), before);
   connect(field, &Field::attended, this, [this, field] {
     note(QString::fromStdString(field->spec().help), source_words(field->spec().citation));
   });
 }
 
-QLabel* Sheet::add_heading(const QString& words) {
+QLabel* FieldSheet::add_heading(const QString& words) {
   auto* heading = new QLabel(words, body_);
   heading->setObjectName(QStringLiteral("sheet_heading"));
   QFont font = heading->font();
@@ -70,12 +70,12 @@ QLabel* Sheet::add_heading(const QString& words) {
   return heading;
 }
 
-void Sheet::note(const QString& what, const QString& source) {
+void FieldSheet::note(const QString& what, const QString& source) {
   const QString words = what.isEmpty() ? source : source.isEmpty() ? what : what + QLatin1Char('\n') + source;
   note_->setText(words);
   note_->setToolTip(words);
 }
 
-QString Sheet::noted() const { return note_->text(); }
+QString FieldSheet::noted() const { return note_->text(); }
 
 }  // namespace fluewright

@@ -1,0 +1,138 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/answer/answer_panel.hpp"
+
+#include "app/desktop/answer/answer_words.hpp"
+#include "app/desktop/answer/findings_list.hpp"
+#include "app/desktop/answer/headline.hpp"
+#include "app/desktop/answer/value_table.hpp"
+
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace fluewright {
+
+AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
+  setObjectName(QStringLiteral("answer"));
+  setAccessibleName(QStringLiteral("Answer"));
+  auto* body = new QWidget;
+  column_ = new QVBoxLayout(body);
+  column_->setContentsMargins(14, 10, 14, 10);
+  column_->setSpacing(4);
+
+  margin_ = new Headline(body);
+  exit_ = new Headline(body);
+  condensation_ = new Headline(body);
+  margin_->setObjectName(QStringLiteral("headline_margin"));
+  exit_->setObjectName(QStringLiteral("headline_exit"));
+  condensation_->setObjectName(QStringLiteral("headline_condensation"));
+  column_->addWidget(margin_);
+  auto* pair = new QHBoxLayout;
+  pair->setSpacing(16);
+  pair->addWidget(exit_, 5);
+  pair->addWidget(condensation_, 6);
+  column_->addSpacing(4);
+  column_->addLayout(pair);
+  missing_ = add_label(nullptr);
+  missing_->setObjectName(QStringLiteral("missing"));
+
+  auto* rule = new QFrame(body);
+  rule->setFrameShape(QFrame::HLine);
+  column_->addSpacing(4);
+  column_->addWidget(rule);
+
+  ages_heading_ = add_label("caption");
+  ages_heading_->setText(QStringLiteral("At the wanted burn rate and air, for three ages of the bench"));
+  ages_ = new ValueTable(5, 5, body);
+  ages_->setObjectName(QStringLiteral("ages"));
+  ages_->setAccessibleName(QStringLiteral("Draft at three bench ages"));
+  ages_->set_header({QString(), QStringLiteral("Margin"), QStringLiteral("Buoyancy"), QStringLiteral("Resistance"),
+                     QStringLiteral("Exit")});
+  column_->addWidget(ages_);
+  estimate_ = add_label("caption");
+  estimate_->setToolTip(QStringLiteral("A closed form for a cylinder warming in a mass stands in for the full heating-up."));
+
+  column_->addSpacing(6);
+  operating_heading_ = add_label("caption");
+  operating_heading_->setText(QStringLiteral("Where it settles by itself, bench charged"));
+  operating_ = new ValueTable(4, 2, body);
+  operating_->setObjectName(QStringLiteral("operating"));
+  operating_->setAccessibleName(QStringLiteral("Operating point"));
+  column_->addWidget(operating_);
+  for (int i = 0; i < 3; ++i) remarks_.push_back(add_label(nullptr));
+
+  column_->addSpacing(6);
+  findings_heading_ = add_label("caption");
+  findings_heading_->setText(QStringLiteral("Worth knowing"));
+  findings_ = new FindingsList(document_, body);
+  column_->addWidget(findings_);
+  column_->addStretch(1);
+
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidget(body);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->addWidget(scroll);
+
+  connect(&document_, &Document::changed, this, &AnswerPanel::refresh);
+  connect(&document_, &Document::units_changed, this, &AnswerPanel::refresh);
+  refresh();
+}
+
+QLabel* AnswerPanel::add_label(const char* role) {
+  auto* label = new QLabel(this);
+  label->setWordWrap(true);
+  if (role) label->setProperty("role", role);
+  column_->addWidget(label);
+  return label;
+}
+
+void AnswerPanel::show_lines(QLabel* label, const QString& text) {
+  label->setText(text);
+  label->setVisible(!text.isEmpty());
+}
+
+void AnswerPanel::refresh() {
+  const AnswerContext of{document_.assessment(), document_.design(), document_.library(), document_.units()};
+  margin_->say(margin_headline(of));
+  exit_->say(exit_headline(of));
+  condensation_->say(condensation_headline(of));
+
+  const QStringList missing = missing_words(of);
+  show_lines(missing_, missing.isEmpty()
+                           ? QString()
+                           : QStringLiteral("Still missing: %1").arg(missing.mid(0, 3).join(QLatin1Char(' '))));
+
+  const auto ages = age_rows(of);
+  ages_->set_rows(ages);
+  ages_->setVisible(!ages.empty());
+  ages_heading_->setVisible(!ages.empty());
+  show_lines(estimate_, estimate_words(of.assessment));
+
+  // Pairs of name and value, two pairs a line.
+  const auto pairs = operating_rows(of);
+  std::vector<TableRow> lines;
+  for (std::size_t i = 0; i < pairs.size(); i += 2) {
+    TableRow line = pairs[i];
+    if (i + 1 < pairs.size()) line.insert(line.end(), pairs[i + 1].begin(), pairs[i + 1].end());
+    lines.push_back(std::move(line));
+  }
+  operating_->set_rows(lines);
+  operating_->setVisible(!lines.empty());
+  const auto remarks = operating_remarks(of);
+  operating_heading_->setVisible(!lines.empty() || !remarks.empty());
+  for (std::size_t i = 0; i < remarks_.size(); ++i) {
+    const bool said = i < remarks.size();
+    set_tone(remarks_[i], said ? remarks[i].tone : Tone::silent);
+    show_lines(remarks_[i], said ? symbol(remarks[i].tone) + QStringLiteral("  ") + remarks[i].words : QString());
+  }
+  findings_heading_->setVisible(findings_->count() > 0);
+}
+
+}  // namespace fluewright

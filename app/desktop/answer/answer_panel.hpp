@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/document.hpp"
+
+#include <QWidget>
+
+class QLabel;
+class QVBoxLayout;
+
+namespace fluewright {
+
+class FindingsList;
+class Headline;
+class ValueTable;
+
+/// The live answer: three large numbers first, what they rest on beneath, then what was found.
+class AnswerPanel : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit AnswerPanel(Document& document, QWidget* parent = nullptr);
+
+ private:
+  void refresh();
+  QLabel* add_label(const char* role);
+  void show_lines(QLabel* label, const QString& text);
+
+  Document& document_;
+  QVBoxLayout* column_;
+  Headline* margin_;
+  Headline* exit_;
+  Headline* condensation_;
+  QLabel* missing_;
+  QLabel* ages_heading_;
+  ValueTable* ages_;
+  QLabel* estimate_;
+  QLabel* operating_heading_;
+  ValueTable* operating_;
+  std::vector<QLabel*> remarks_;
+  QLabel* findings_heading_;
+  FindingsList* findings_;
+};
+
+}  // namespace fluewright

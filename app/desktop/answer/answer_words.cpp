@@ -1,0 +1,183 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/answer/answer_words.hpp"
+
+#include "app/shared/words.hpp"
+
+#include <algorithm>
+
+namespace fluewright {
+
+namespace {
+
+template <class Quantity>
+QString text(const Quantity& quantity, UnitSystem units) {
+  return QString::fromStdString(show(quantity, units).text());
+}
+
+QString text(Length length, UnitSystem units, Meaning meaning) {
+  return QString::fromStdString(show(length, units, meaning).text());
+}
+
+QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+QString capital(QString text) {
+  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  return text;
+}
+
+}  // namespace
+
+Tone tone_of(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::draws: return Tone::calm;
+    case Verdict::marginal: return Tone::caution;
+    case Verdict::will_not_draw: return Tone::fault;
+  }
+  return Tone::silent;
+}
+
+Tone tone_of(Severity severity) {
+  switch (severity) {
+    case Severity::note: return Tone::silent;
+    case Severity::caution: return Tone::caution;
+    case Severity::fault: return Tone::fault;
+  }
+  return Tone::silent;
+}
+
+QString symbol(Tone tone) {
+  switch (tone) {
+    case Tone::calm: return QStringLiteral("✓");
+    case Tone::caution: return QStringLiteral("▲");
+    case Tone::fault: return QStringLiteral("✕");
+    case Tone::silent: return {};
+  }
+  return {};
+}
+
+HeadlineWords margin_headline(const AnswerContext& of) {
+  HeadlineWords said;
+  said.caption = QStringLiteral("Draft margin");
+  if (!of.assessment.verdict) {
+    said.figure = QStringLiteral("–");
+    said.state = QStringLiteral("… path not complete");
+    said.note = QStringLiteral("known once the path leads from an inlet through a fire to a cap");
+    return said;
+  }
+  said.figure = text(of.assessment.worst_margin, of.units);
+  said.tone = tone_of(*of.assessment.verdict);
+  said.state = QStringLiteral("%1 %2").arg(symbol(said.tone), words(word(*of.assessment.verdict)));
+  if (of.assessment.worst_age) {
+    said.note = QStringLiteral("the least of three bench ages: %1").arg(words(word(*of.assessment.worst_age)));
+  }
+  return said;
+}
+
+HeadlineWords exit_headline(const AnswerContext& of) {
+  HeadlineWords said;
+  said.caption = QStringLiteral("Exit temperature");
+  if (!of.assessment.exit_temperature) {
+    said.figure = QStringLiteral("–");
+    said.note = QStringLiteral("no gas without a fire on the path");
+    return said;
+  }
+  said.figure = text(*of.assessment.exit_temperature, of.units);
+  said.note = !of.assessment.path.complete       ? QStringLiteral("at the open end, at the wanted air")
+              : of.assessment.profile_is_operating ? QStringLiteral("at the cap, where it settles")
+                                                   : QStringLiteral("at the cap, at the wanted air");
+  return said;
+}
+
+HeadlineWords condensation_headline(const AnswerContext& of) {
+  HeadlineWords said;
+  said.caption = QStringLiteral("Condensation begins");
+  if (!of.assessment.condensation) {
+    said.figure = QStringLiteral("–");
+    said.note = QStringLiteral("no gas without a fire on the path");
+    return said;
+  }
+  const Condensation& wet = *of.assessment.condensation;
+  const QString dew = text(wet.dew_point, of.units);
+  if (!wet.starts_at || !wet.piece) {
+    said.figure = QStringLiteral("none");
+    said.tone = Tone::calm;
+    said.state = symbol(Tone::calm) + QStringLiteral(" dry");
+    said.note = QStringLiteral("every wall is above the dew point, %1").arg(dew);
+    return said;
+  }
+  said.figure = text(*wet.starts_at, of.units, Meaning::run_length);
+  said.tone = Tone::caution;
+  said.state = symbol(Tone::caution) + QStringLiteral(" wet");
+  said.note = QStringLiteral("along, in %1; %2, dew point %3")
+                  .arg(QString::fromStdString(piece_name(of.design, of.library, *wet.piece)),
+                       QString::fromStdString(show(wet.rate, of.units, Meaning::water_rate).text()), dew);
+  return said;
+}
+
+std::vector<TableRow> age_rows(const AnswerContext& of) {
+  std::vector<TableRow> rows;
+  for (const DesignFlow& flow : of.assessment.design_flow) {
+    const bool below = flow.margin < Pressure{};
+    rows.push_back({capital(words(word(flow.age))),
+                    (below ? symbol(Tone::fault) + QLatin1Char(' ') : QString()) +
+                        (flow.quick_estimate ? QStringLiteral("≈ ") : QString()) + text(flow.margin, of.units),
+                    text(flow.buoyancy, of.units), text(flow.resistance, of.units),
+                    text(flow.exit_temperature, of.units)});
+  }
+  return rows;
+}
+
+QString estimate_words(const Assessment& assessment) {
+  QStringList ages;
+  for (const DesignFlow& flow : assessment.design_flow) {
+    if (flow.quick_estimate) ages << words(word(flow.age));
+  }
+  if (ages.isEmpty()) return {};
+  return QStringLiteral("≈ quick estimate: %1").arg(ages.join(QStringLiteral(" and ")));
+}
+
+std::vector<TableRow> operating_rows(const AnswerContext& of) {
+  const OperatingPoint* point = of.assessment.running_point();
+  if (!point) return {};
+  const auto row = [&](const char* name, const QString& value) { return TableRow{QString::fromUtf8(name), value}; };
+  return {row("Excess air", QString::fromStdString(show(point->excess_air_ratio, of.units, Meaning::ratio).text())),
+          row("Heat to the room", text(point->heat.to_room, of.units)),
+          row("Burn rate", text(point->burn_rate, of.units)),
+          row("Heat into the mass", text(point->heat.into_mass, of.units)),
+          row("Fire", text(point->fire_temperature, of.units)),
+          row("Stack loss", text(point->heat.stack_loss, of.units)),
+          row("Heat released", text(point->heat.released, of.units)),
+          row("Unburned", text(point->heat.unburned, of.units))};
+}
+
+std::vector<Remark> operating_remarks(const AnswerContext& of) {
+  std::vector<Remark> remarks;
+  const Assessment& assessment = of.assessment;
+  if (!assessment.path.complete) return remarks;
+  const OperatingPoint* running = assessment.running_point();
+  if (!running) {
+    remarks.push_back({Tone::fault, QStringLiteral("On this day no forward flow holds: it does not settle.")});
+  } else if (running->short_of_air) {
+    remarks.push_back({Tone::caution, QStringLiteral("Starved: the fire gets less air than the wanted burn rate needs.")});
+  }
+  const bool backwards = std::any_of(assessment.operating_points.begin(), assessment.operating_points.end(),
+                                     [](const OperatingPoint& point) { return point.stable && !point.forward; });
+  if (backwards) {
+    remarks.push_back({Tone::caution, running ? QStringLiteral("On this day it can also run backwards, into the room.")
+                                              : QStringLiteral("On this day it runs backwards, into the room.")});
+  }
+  return remarks;
+}
+
+QStringList missing_words(const AnswerContext& of) {
+  QStringList missing;
+  if (of.assessment.path.complete) return missing;
+  for (const Finding& finding : of.assessment.findings) {
+    if (finding.severity != Severity::fault) continue;
+    missing << QString::fromStdString(sentence(finding, of.design, of.library, of.units));
+  }
+  return missing;
+}
+
+}  // namespace fluewright

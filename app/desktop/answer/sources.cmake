@@ -1,0 +1,11 @@
+set(ROOM_SOURCES
+    answer_panel.cpp
+    answer_panel.hpp
+    answer_words.cpp
+    answer_words.hpp
+    findings_list.cpp
+    findings_list.hpp
+    headline.cpp
+    headline.hpp
+    value_table.cpp
+    value_table.hpp)

@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/plot/plot_panel.hpp"
+
+#include "app/desktop/plot/line_plot.hpp"
+#include "app/shared/words.hpp"
+
+#include <QLabel>
+#include <QTabBar>
+
+#include <algorithm>
+
+namespace fluewright {
+
+namespace {
+
+template <class Quantity>
+QString text(const Quantity& quantity, UnitSystem units) {
+  return QString::fromStdString(show(quantity, units).text());
+}
+
+}  // namespace
+
+PlotPanel::PlotPanel(Document& document, QWidget* parent)
+    : QTabWidget(parent), document_(document), pressure_(new LinePlot), temperature_(new LinePlot), readout_(new QLabel) {
+  setObjectName(QStringLiteral("plot"));
+  setDocumentMode(true);
+  pressure_->setObjectName(QStringLiteral("pressure_plot"));
+  temperature_->setObjectName(QStringLiteral("temperature_plot"));
+  addTab(pressure_, QStringLiteral("Pressure along the path"));
+  addTab(temperature_, QStringLiteral("Temperature along the path"));
+  tabBar()->setAccessibleName(QStringLiteral("Plots along the path"));
+  readout_->setProperty("role", "caption");
+  readout_->setMargin(4);
+  readout_->setObjectName(QStringLiteral("plot_readout"));
+  setCornerWidget(readout_);
+  connect_plot(pressure_);
+  connect_plot(temperature_);
+  connect(this, &QTabWidget::currentChanged, this, &PlotPanel::refresh);
+  connect(&document_, &Document::changed, this, &PlotPanel::refresh);
+  connect(&document_, &Document::units_changed, this, &PlotPanel::refresh);
+  connect(&document_, &Document::pointed_changed, this, &PlotPanel::show_pointing);
+  connect(&document_, &Document::selection_changed, this, &PlotPanel::show_pointing);
+  refresh();
+}
+
+LinePlot* PlotPanel::shown() const { return currentWidget() == temperature_ ? temperature_ : pressure_; }
+
+void PlotPanel::connect_plot(LinePlot* plot) {
+  plot->set_empty_words(QStringLiteral("The curves appear once air can come in and a fire burns on the path."));
+  plot->setToolTip({});
+  connect(plot, &LinePlot::pointed, this, [this, plot](double x) {
+    const PlotPiece* piece = plot->picture().piece_at(x);
+    if (piece) document_.point_at({piece->id, from_plotted(x, document_.units())});
+  });
+  connect(plot, &LinePlot::left, this, [this] { document_.point_at({}); });
+  connect(plot, &LinePlot::chosen, this, [this, plot](double x) {
+    if (const PlotPiece* piece = plot->picture().piece_at(x)) document_.select(piece->id);
+  });
+  connect(plot, &LinePlot::stepped, this, [this](int slices) {
+    const auto& profile = document_.assessment().profile;
+    if (profile.empty()) return;
+    const auto s = document_.pointed().s;
+    const SliceState* now = s ? slice_at(document_.assessment(), *s) : nullptr;
+    const auto last = static_cast<std::ptrdiff_t>(profile.size()) - 1;
+    const std::ptrdiff_t next = now ? std::clamp<std::ptrdiff_t>(now - profile.data() + slices, 0, last)
+                                    : (slices > 0 ? 0 : last);
+    const SliceState& slice = profile[static_cast<std::size_t>(next)];
+    document_.point_at({document_.design().pieces.at(slice.piece).id, slice.s});
+  });
+}
+
+// Only the plot in front is drawn: the other would double the cost of every mouse move.
+void PlotPanel::refresh() {
+  LinePlot* plot = shown();
+  const auto picture = plot == pressure_ ? pressure_picture : temperature_picture;
+  plot->show_picture(picture(document_.assessment(), document_.design(), document_.library(), document_.units()));
+  const bool settled = document_.assessment().profile_is_operating;
+  const QString state = document_.assessment().profile.empty() ? QString()
+                        : settled                              ? QStringLiteral("where it settles, bench charged")
+                                                               : QStringLiteral("at the wanted air, bench charged");
+  plot->setAccessibleName(QStringLiteral("%1, %2").arg(tabText(currentIndex()), state));
+  show_pointing();
+}
+
+void PlotPanel::show_pointing() {
+  LinePlot* plot = shown();
+  const Document::Pointed& pointed = document_.pointed();
+  const UnitSystem units = document_.units();
+  plot->mark(pointed.piece, pointed.s ? std::optional(plotted(*pointed.s, units)) : std::nullopt);
+  plot->mark_selected(document_.selected());
+
+  const PlotPiece* piece = plot->picture().piece(pointed.piece);
+  const SliceState* slice = nullptr;
+  if (piece) {
+    slice = slice_at(document_.assessment(), pointed.s ? *pointed.s : from_plotted((piece->from + piece->to) / 2.0, units));
+  }
+  if (!slice) {
+    readout_->setText({});
+    return;
+  }
+  const QString where = QStringLiteral("%1, %2 along").arg(piece->name,
+      QString::fromStdString(show(pointed.s.value_or(slice->s), units, Meaning::run_length).text()));
+  readout_->setText(plot == pressure_
+                        ? QStringLiteral("%1: %2, room %3").arg(where, text(slice->gauge, units), text(slice->room_gauge, units))
+                        : QStringLiteral("%1: gas %2, wall %3, dew point %4")
+                              .arg(where, text(slice->gas, units), text(slice->wall, units), text(slice->dew_point, units)));
+}
+
+}  // namespace fluewright
