@@ -6,7 +6,7 @@
 #include "app/desktop/theme/theme.hpp"
 #include "app/shared/words.hpp"
 
-#include <QScrollBar>
+#include <QResizeEvent>
 
 namespace fluewright {
 

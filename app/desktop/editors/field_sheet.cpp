@@ -31,7 +31,7 @@ FieldSheet::FieldSheet(QWidget* parent)
   note_->setWordWrap(true);
   note_->setTextFormat(Qt::PlainText);
   note_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  note_->setForegroundRole(QPalette::PlaceholderText);
+  note_->setProperty("role", "caption");
   note_->setMargin(letter);
   // A fixed height: the sheet must not jump under the mouse while one moves over its fields.
   note_->setFixedHeight(4 * fontMetrics().lineSpacing() + 2 * letter);

@@ -68,16 +68,14 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
                                    "findings: its sizes, walls and surroundings can be changed here."));
   nothing_->setWordWrap(true);
   nothing_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  nothing_->setForegroundRole(QPalette::PlaceholderText);
-  nothing_->setMargin(fontMetrics().horizontalAdvance(QLatin1Char('n')));
+  nothing_->setProperty("role", "caption");
+  nothing_->setMargin(14);
 
-  QFont title_font = title_->font();
-  title_font.setPointSizeF(title_font.pointSizeF() * 1.25);
-  title_->setFont(title_font);
+  title_->setProperty("role", "heading");
   title_->setObjectName(QStringLiteral("piece_title"));
   title_->setWordWrap(true);
   summary_->setWordWrap(true);
-  summary_->setForegroundRole(QPalette::PlaceholderText);
+  summary_->setProperty("role", "caption");
   notes_->setAccessibleName(QStringLiteral("Notes"));
   notes_->setPlaceholderText(QStringLiteral("Anything worth remembering about this piece"));
   notes_->setFixedHeight(4 * fontMetrics().lineSpacing());

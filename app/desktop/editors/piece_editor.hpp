@@ -4,10 +4,10 @@
 
 #include "app/desktop/document.hpp"
 #include "app/desktop/editors/field_sheet.hpp"
+#include "engine/layout/edit.hpp"
 
 #include <QWidget>
 
-#include <functional>
 #include <vector>
 
 class QLabel;

@@ -7,6 +7,7 @@
 #include <QEnterEvent>
 #include <QEvent>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 
 namespace fluewright {
@@ -18,11 +19,12 @@ Field::Field(FieldSpec spec, QWidget* parent)
   setObjectName(QStringLiteral("field:%1").arg(QString::fromStdString(spec_.key)));
   label_->setText(name);
   label_->setWordWrap(true);
-  aside_->setForegroundRole(QPalette::PlaceholderText);
+  aside_->setProperty("role", "caption");
   aside_->setWordWrap(true);
   aside_->setObjectName(QStringLiteral("aside"));
   explanation_->setWordWrap(true);
   explanation_->setObjectName(QStringLiteral("explanation"));
+  explanation_->setProperty("tone", "fault");
   explanation_->hide();
 
   grid_->setContentsMargins(0, 0, 0, 0);
@@ -88,6 +90,14 @@ bool Field::eventFilter(QObject* watched, QEvent* event) {
   if (watched == control_ && event->type() == QEvent::FocusIn) {
     focus_arrived();
     emit attended();
+  }
+  // A box with nothing half-typed in it leaves undo and redo to the window.
+  if (watched == control_ && event->type() == QEvent::ShortcutOverride && !mid_typing()) {
+    auto* key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+      event->ignore();
+      return true;
+    }
   }
   return QWidget::eventFilter(watched, event);
 }

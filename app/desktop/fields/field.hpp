@@ -53,6 +53,8 @@ class Field : public QWidget {
   bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
   virtual void focus_arrived() {}
+  /// Whether something stands there that has not been asked for.
+  [[nodiscard]] virtual bool mid_typing() const { return false; }
   [[nodiscard]] const QString& where() const { return where_; }
 
  private:

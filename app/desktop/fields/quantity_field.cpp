@@ -41,7 +41,7 @@ void QuantityField::show_value(const FieldValue& value, UnitSystem units) {
 
 void QuantityField::write() {
   if (!value_) return;
-  const Shown shown = show(*value_, units_, spec().kind, spec().key);
+  const Shown shown = fluewright::show(*value_, units_, spec().kind, spec().key);
   written_ = QString::fromStdString(shown.number);
   if (edit_->text() != written_) edit_->setText(written_);
   unit_->setText(QString::fromStdString(shown.unit));

@@ -28,12 +28,12 @@ class QuantityField : public Field {
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
   void focus_arrived() override { ++go_; }
+  [[nodiscard]] bool mid_typing() const override;
 
  private:
   void write();
   void step(int steps);
   void place_unit();
-  [[nodiscard]] bool mid_typing() const;
 
   QLineEdit* edit_;
   QLabel* unit_;

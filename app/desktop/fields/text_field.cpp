@@ -22,8 +22,10 @@ void TextField::show_value(const FieldValue& value, UnitSystem) {
   if (!keep && edit_->text() != text) edit_->setText(text);
 }
 
+bool TextField::mid_typing() const { return edit_->text() != shown_; }
+
 void TextField::commit_typing() {
-  if (edit_->isReadOnly() || edit_->text() == shown_) return;
+  if (edit_->isReadOnly() || !mid_typing()) return;
   emit asked(FieldValue{edit_->text().toStdString()}, {});
 }
 

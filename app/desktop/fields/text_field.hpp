@@ -20,6 +20,9 @@ class TextField : public Field {
   void set_read_only(bool read_only) override;
   void set_hint(const QString& hint);
 
+ protected:
+  [[nodiscard]] bool mid_typing() const override;
+
  private:
   QLineEdit* edit_;
   QString shown_;

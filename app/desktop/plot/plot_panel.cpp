@@ -100,7 +100,7 @@ void PlotPanel::show_pointing() {
     return;
   }
   const QString where = QStringLiteral("%1, %2 along").arg(piece->name,
-      QString::fromStdString(show(pointed.s.value_or(slice->s), units, Meaning::run_length).text()));
+      QString::fromStdString(fluewright::show(pointed.s.value_or(slice->s), units, Meaning::run_length).text()));
   readout_->setText(plot == pressure_
                         ? QStringLiteral("%1: %2, room %3").arg(where, text(slice->gauge, units), text(slice->room_gauge, units))
                         : QStringLiteral("%1: gas %2, wall %3, dew point %4")

@@ -1,11 +1,7 @@
 set(ROOM_SOURCES
-    actions.cpp
-    actions.hpp
     file_room.cpp
     file_room.hpp
     help_pages.cpp
     help_pages.hpp
-    main_window.cpp
-    main_window.hpp
     memory.cpp
     memory.hpp)

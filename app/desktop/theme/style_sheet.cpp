@@ -14,6 +14,9 @@ QToolTip { color: @ink; background: @field; border: 1px solid @hairline; padding
 QLabel[role="caption"] { color: @faint_ink; font-size: 8.5pt; }
 QLabel[role="heading"] { font-size: 12.5pt; font-weight: 500; }
 QLabel[role="figure"] { font-size: 28pt; font-weight: 300; }
+QLabel[tone="calm"] { color: @calm; }
+QLabel[tone="caution"] { color: @caution; }
+QLabel[tone="fault"] { color: @accent; }
 
 QMainWindow::separator, QSplitter::handle { background: @hairline; }
 QSplitter::handle:horizontal { width: 1px; }
@@ -36,6 +39,8 @@ QPushButton:focus, QToolButton:focus { border-color: @accent; }
 QPushButton:pressed, QToolButton:pressed, QToolButton:checked, QPushButton:checked {
   background: @accent_wash; border-color: @accent; }
 QPushButton[prominent="true"] { background: @accent; color: @on_accent; border-color: @accent; }
+QPushButton[link="true"] { border: none; background: transparent; color: @accent; padding: 2px 0; text-align: left; }
+QPushButton[link="true"]:hover, QPushButton[link="true"]:focus { text-decoration: underline; }
 QPushButton:disabled, QToolButton:disabled { color: @faint_ink; }
 
 QLineEdit, QComboBox, QAbstractSpinBox, QPlainTextEdit, QTextEdit {
@@ -74,7 +79,7 @@ QString style_sheet(const Inks& inks) {
   const QPair<const char*, QColor> roles[] = {
       {"@accent_wash", inks.accent_wash}, {"@on_accent", inks.on_accent}, {"@faint_ink", inks.faint_ink},
       {"@hairline", inks.hairline},       {"@margin", inks.margin},       {"@accent", inks.accent},
-      {"@paper", inks.paper},             {"@field", inks.field},         {"@ink", inks.ink}};
+      {"@caution", inks.caution},         {"@calm", inks.calm},           {"@paper", inks.paper},             {"@field", inks.field},         {"@ink", inks.ink}};
   QString sheet = QString::fromLatin1(rules);
   for (const auto& [name, colour] : roles) sheet.replace(QLatin1String(name), css(colour));
   return sheet;

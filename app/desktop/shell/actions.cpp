@@ -1,0 +1,193 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/shell/actions.hpp"
+
+#include "app/desktop/shell/file_room.hpp"
+#include "app/desktop/shell/help_pages.hpp"
+#include "app/desktop/shell/main_window.hpp"
+#include "app/desktop/shell/memory.hpp"
+#include "app/desktop/theme/theme.hpp"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QApplication>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+
+#include <array>
+#include <functional>
+
+namespace fluewright {
+
+namespace {
+
+/// The grid's steps, one list a system, of the same length: switching units keeps the place in the list.
+std::array<Length, 5> grid_steps(UnitSystem units) {
+  if (units == UnitSystem::metric) {
+    return {10.0 * millimetre, 25.0 * millimetre, 50.0 * millimetre, 100.0 * millimetre, 250.0 * millimetre};
+  }
+  return {0.5 * inch, 1.0 * inch, 2.0 * inch, 4.0 * inch, 10.0 * inch};
+}
+
+bool same(Length a, Length b) { return bu::abs(a - b) < 0.01 * millimetre; }
+
+}  // namespace
+
+Actions::Actions(MainWindow& window, Document& document, FileRoom& files, Memory& memory)
+    : QObject(&window), window_(window), document_(document), files_(files), memory_(memory) {
+  QMenuBar& bar = *window.menuBar();
+  build_file(bar);
+  build_edit(bar);
+  build_view(bar);
+  build_help(bar);
+  connect(&document_, &Document::units_changed, this, &Actions::follow_document);
+  connect(&document_, &Document::file_changed, this, &Actions::follow_document);
+  connect(&files_, &FileRoom::recent_changed, this, &Actions::show_recent);
+  show_recent();
+  follow_document();
+}
+
+QAction* Actions::add(QMenu* menu, const QString& words, const QList<QKeySequence>& keys, std::function<void()> verb) {
+  QAction* action = menu->addAction(words);
+  action->setShortcuts(keys);
+  connect(action, &QAction::triggered, this, [this, verb = std::move(verb)] {
+    window_.settle_typing();  // a number still being typed counts before anything else happens
+    verb();
+  });
+  return action;
+}
+
+void Actions::build_file(QMenuBar& bar) {
+  QMenu* menu = bar.addMenu(QStringLiteral("&File"));
+  add(menu, QStringLiteral("&New"), {QKeySequence::New}, [this] { files_.start_new(); });
+  add(menu, QStringLiteral("&Open…"), {QKeySequence::Open}, [this] { files_.open(); });
+  recent_ = menu->addMenu(QStringLiteral("Open &recent"));
+  add(menu, QStringLiteral("S&tart page"), {QKeySequence(Qt::CTRL | Qt::Key_Home)}, [this] { window_.show_start(); });
+  menu->addSeparator();
+  save_ = add(menu, QStringLiteral("&Save"), {QKeySequence::Save}, [this] { files_.save(); });
+  add(menu, QStringLiteral("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)}, [this] { files_.save_as(); });
+  menu->addSeparator();
+  add(menu, QStringLiteral("&Close"), {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] {
+    if (files_.start_new()) window_.show_start();
+  });
+  add(menu, QStringLiteral("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)}, [this] { window_.close(); });
+}
+
+void Actions::build_edit(QMenuBar& bar) {
+  QMenu* menu = bar.addMenu(QStringLiteral("&Edit"));
+  QUndoStack& stack = document_.undo_stack();
+  QAction* undo = stack.createUndoAction(menu, QStringLiteral("&Undo"));
+  QAction* redo = stack.createRedoAction(menu, QStringLiteral("&Redo"));
+  undo->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Z)});
+  redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+  menu->addAction(undo);
+  menu->addAction(redo);
+}
+
+void Actions::build_view(QMenuBar& bar) {
+  QMenu* menu = bar.addMenu(QStringLiteral("&View"));
+  add(menu, QStringLiteral("Zoom to &fit"), {QKeySequence(Qt::CTRL | Qt::Key_0)}, [this] { window_.zoom_to_fit(); });
+  menu->addSeparator();
+
+  QMenu* units = menu->addMenu(QStringLiteral("&Units"));
+  units_group_ = new QActionGroup(this);
+  for (const UnitSystem system : {UnitSystem::metric, UnitSystem::imperial}) {
+    const bool metric = system == UnitSystem::metric;
+    QAction* action = add(units, metric ? QStringLiteral("&Metric (mm, °C, Pa)") : QStringLiteral("&Imperial (in, ft, °F, in w.c.)"),
+                          {}, [this, system] { set_units(system); });
+    action->setCheckable(true);
+    action->setData(static_cast<int>(system));
+    units_group_->addAction(action);
+  }
+  add(menu, QStringLiteral("S&witch metric and imperial"), {QKeySequence(Qt::CTRL | Qt::Key_U)}, [this] {
+    set_units(document_.units() == UnitSystem::metric ? UnitSystem::imperial : UnitSystem::metric);
+  });
+  grid_ = menu->addMenu(QStringLiteral("&Grid step"));
+
+  QMenu* tint = menu->addMenu(QStringLiteral("&Colour the drawing by"));
+  tint_group_ = new QActionGroup(this);
+  for (const Document::Tint kind : {Document::Tint::gas_temperature, Document::Tint::gauge_pressure}) {
+    const bool temperature = kind == Document::Tint::gas_temperature;
+    QAction* action = add(tint, temperature ? QStringLiteral("Gas &temperature") : QStringLiteral("&Pressure"),
+                          {QKeySequence(Qt::CTRL | (temperature ? Qt::Key_T : Qt::Key_P))},
+                          [this, kind] { document_.set_tint(kind); });
+    action->setCheckable(true);
+    action->setData(static_cast<int>(kind));
+    tint_group_->addAction(action);
+  }
+  menu->addSeparator();
+  QAction* night = add(menu, QStringLiteral("&Dark sheet"), {QKeySequence(Qt::CTRL | Qt::Key_D)}, [this] {
+    const Sheet other = theme().sheet == Sheet::day ? Sheet::night : Sheet::day;
+    apply_theme(*qApp, other);
+    memory_.set_sheet(other);
+  });
+  night->setCheckable(true);
+  night->setChecked(theme().sheet == Sheet::night);
+  menu->addSeparator();
+  static const std::array places{
+      std::pair{MainWindow::Place::rack, "Go to the &rack"}, std::pair{MainWindow::Place::desk, "Go to the dra&wing"},
+      std::pair{MainWindow::Place::answer, "Go to the &answer"}, std::pair{MainWindow::Place::editors, "Go to the &editors"},
+      std::pair{MainWindow::Place::plot, "Go to the &plot"}};
+  int number = Qt::Key_1;
+  for (const auto& [place, words] : places) {
+    add(menu, QString::fromUtf8(words), {QKeySequence(Qt::CTRL | static_cast<Qt::Key>(number++))},
+        [this, where = place] { window_.go_to(where); });
+  }
+}
+
+void Actions::build_help(QMenuBar& bar) {
+  QMenu* menu = bar.addMenu(QStringLiteral("&Help"));
+  add(menu, QStringLiteral("&Keyboard"), {QKeySequence(Qt::Key_F1)},
+      [this] { show_shortcuts(&window_, *window_.menuBar()); });
+  add(menu, QStringLiteral("&About and cautions"), {}, [this] { show_about(&window_); });
+}
+
+void Actions::set_units(UnitSystem units) {
+  // The grid goes along: 25 mm and 1 in are the same place in their lists.
+  const auto now = grid_steps(document_.units());
+  const auto next = grid_steps(units);
+  const Length step = document_.grid_step();
+  document_.set_units(units);
+  memory_.set_units(units);
+  for (std::size_t i = 0; i < now.size(); ++i) {
+    if (same(now[i], step)) document_.set_grid_step(next[i]);
+  }
+}
+
+void Actions::build_grid_menu() {
+  grid_units_ = document_.units();
+  grid_->clear();
+  for (const Length& step : grid_steps(grid_units_)) {
+    QAction* action = add(grid_, QString::fromStdString(show(step, grid_units_).text()), {},
+                          [this, to = Length{step}] { document_.set_grid_step(to); });
+    action->setCheckable(true);
+    action->setData(in(step, millimetre));
+  }
+}
+
+void Actions::follow_document() {
+  if (grid_->isEmpty() || grid_units_ != document_.units()) build_grid_menu();
+  for (QAction* action : grid_->actions()) {
+    action->setChecked(same(action->data().toDouble() * millimetre, document_.grid_step()));
+  }
+  for (QAction* action : units_group_->actions()) action->setChecked(action->data().toInt() == static_cast<int>(document_.units()));
+  for (QAction* action : tint_group_->actions()) action->setChecked(action->data().toInt() == static_cast<int>(document_.tint()));
+  save_->setEnabled(!document_.read_only());
+}
+
+void Actions::show_recent() {
+  recent_->clear();
+  for (const QString& path : memory_.recent()) {
+    add(recent_, QFileInfo(path).fileName(), {}, [this, path] { files_.open_path(path); })->setToolTip(path);
+  }
+  recent_->setEnabled(!recent_->isEmpty());
+  if (recent_->isEmpty()) return;
+  recent_->addSeparator();
+  add(recent_, QStringLiteral("Forget these"), {}, [this] {
+    memory_.clear_recent();
+    emit files_.recent_changed();
+  });
+}
+
+}  // namespace fluewright
