@@ -16,11 +16,13 @@ namespace fluewright {
 
 enum class UnitSystem { metric, imperial };
 
-/// What a number stands for; decides its unit and its digits. `bore` and `small_length` read in mm | in,
-/// `run_length` and `height` in m | ft (feet and inches), `pressure` in Pa | in w.c.
+/// What a number stands for; decides its unit and its digits. `small_length` reads in mm | in, `run_length` and
+/// `height` (results) in m to the centimetre | feet and inches to a tenth, `drawn_length` (what someone set) in m to the
+/// millimetre | feet and inches to a sixteenth, `altitude` in whole m | ft, `pressure` in Pa | in w.c.
 enum class Meaning {
-  small_length, run_length, height, angle, share, ratio, count, pressure, temperature, temperature_step, mass_flow_hourly,
-  mass_flow_gas, velocity, volume_flow, volume, power, energy, density, film_coefficient, conductivity, water_rate
+  small_length, run_length, height, drawn_length, altitude, angle, share, ratio, count, pressure, temperature,
+  temperature_step, mass_flow_hourly, mass_flow_gas, velocity, volume_flow, volume, power, energy, density,
+  film_coefficient, conductivity, water_rate
 };
 
 /// A number and its unit, apart: "3.4" and "Pa".
@@ -30,8 +32,15 @@ struct Shown {
   [[nodiscard]] std::string text() const;  ///< "3.4 Pa" (no-break space); no unit for pure numbers
 };
 
+/// The unit a meaning is shown in: "mm", "in w.c.", "" for pure numbers. Feet and inches answer "ft".
 [[nodiscard]] std::string unit_name(Meaning, UnitSystem);
+/// How a field of that kind and key is shown: "bore" in mm, "altitude" in m, "moisture" in percent.
 [[nodiscard]] Meaning meaning_of(FieldKind kind, std::string_view key);
+
+/// A quantity as a plain number of the unit named by unit_name(): what an axis or a scale needs.
+[[nodiscard]] double in_shown_unit(Length, UnitSystem, Meaning);
+[[nodiscard]] double in_shown_unit(Pressure, UnitSystem);
+[[nodiscard]] double in_shown_unit(Temperature, UnitSystem);
 
 [[nodiscard]] Shown show(Length, UnitSystem, Meaning = Meaning::small_length);
 [[nodiscard]] Shown show(Pressure, UnitSystem);
@@ -41,7 +50,11 @@ struct Shown {
 [[nodiscard]] Shown show(VolumeFlow, UnitSystem);
 [[nodiscard]] Shown show(Volume, UnitSystem);
 [[nodiscard]] Shown show(Power, UnitSystem);
+[[nodiscard]] Shown show(Energy, UnitSystem);
 [[nodiscard]] Shown show(Density, UnitSystem);
+[[nodiscard]] Shown show(FilmCoefficient, UnitSystem);
+[[nodiscard]] Shown show(Conductivity, UnitSystem);
+[[nodiscard]] Shown show(TemperatureDifference, UnitSystem);
 [[nodiscard]] Shown show(Angle, UnitSystem);
 /// A share reads in percent, a ratio as it is.
 [[nodiscard]] Shown show(Ratio, UnitSystem, Meaning = Meaning::ratio);

@@ -1,0 +1,11 @@
+# Writes OUTPUT, a C++ file that holds the text of every file of LIST under FOLDER.
+include(${LIST})
+set(code "// Written by resources/embed.cmake from the files beside it.\n#include \"resources/embedded.hpp\"\n\n")
+string(APPEND code "namespace fluewright {\n\nnamespace {\nconstexpr EmbeddedFile files[] = {\n")
+foreach(name ${FLUEWRIGHT_DATA})
+  file(READ "${FOLDER}/${name}" text)
+  string(APPEND code "    {\"${name}\", R\"embedded(${text})embedded\"},\n")
+endforeach()
+string(APPEND code "};\n}  // namespace\n\nstd::span<const EmbeddedFile> embedded_files() { return files; }\n\n")
+string(APPEND code "}  // namespace fluewright\n")
+file(WRITE "${OUTPUT}" "${code}")
