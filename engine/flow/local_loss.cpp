@@ -49,9 +49,9 @@ const LossTable bellmouth{"entry through a bellmouth, no wall", "lip radius / D"
                           "ASHRAE duct fittings",               Standing::published, bellmouth_rows};
 const LossFormula exit{"free exit", "1.0", "of the outlet", "ASHRAE SD2-6", Standing::published};
 const LossFormula diffuser{"gradual widening", "min(1, 2.6 sin(a/2)) (1 - A1/A2)^2", "of the narrow side",
-                           "Crane TP-410", Standing::from_memory};
+                           "Crane TP-410", Standing::published};
 const LossFormula reducer{"gradual narrowing", "min(0.8 sin(a/2), 0.5 sqrt(sin(a/2))) (1 - A2/A1)",
-                          "of the narrow side", "Crane TP-410", Standing::from_memory};
+                          "of the narrow side", "Crane TP-410", Standing::published};
 const LossTable blade{"round blade damper",
                       "degrees from open",
                       "of the duct",

@@ -6,6 +6,7 @@
 
 #include <cmath>
 #include <cstdint>
+#include <limits>
 #include <utility>
 
 namespace fluewright {
@@ -26,6 +27,7 @@ constexpr double n10 = 650.17534844798;
 
 constexpr double triple_temperature = 273.16;  // [K]
 constexpr double triple_pressure = 611.657;    // [Pa]
+constexpr double critical_temperature = 647.096;  // [K]
 constexpr double coldest = 50.0;               // [K] lower end of the sublimation equation
 
 double pressure_over_water(double t) {
@@ -84,6 +86,9 @@ Pressure saturation_pressure(Temperature t) {
   if (kelvin_t < triple_temperature) {
     return triple_pressure * std::exp(log_pressure_over_ice(kelvin_t).first) * pascal;
   }
+  if (kelvin_t > critical_temperature) {
+    return std::numeric_limits<double>::infinity() * pascal;
+  }
   return pressure_over_water(kelvin_t) * pascal;
 }
 
@@ -93,7 +98,7 @@ Temperature dew_point(Pressure vapour) {
 }
 
 ValidRange<Temperature> saturation_range() {
-  return {kelvins(coldest), kelvins(647.096), "saturation pressure of water",
+  return {kelvins(coldest), kelvins(critical_temperature), "saturation pressure of water",
           "IAPWS-IF97 region 4; IAPWS R14-08(2011) over ice"};
 }
 

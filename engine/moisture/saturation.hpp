@@ -9,7 +9,8 @@
 namespace fluewright {
 
 /// Saturation pressure of water vapour: over water from the triple point (273.16 K) to the critical point,
-/// over ice below it. At 273.16 K the two meet within 1e-6.
+/// over ice below it. At 273.16 K the two meet within 1e-6. Above the critical point nothing can condense at any
+/// pressure: infinite.
 /// Source: IAPWS-IF97 region 4; IAPWS R14-08(2011) sublimation pressure, 50-273.16 K.
 [[nodiscard]] Pressure saturation_pressure(Temperature t);
 
