@@ -3,8 +3,8 @@
 #pragma once
 
 // A check against a published number: it EXPECTs, and it leaves a row for the documentation. When the environment
-// variable FLUEWRIGHT_CHECKS_OUT names a folder, every test writes its rows to <folder>/<suite>.<test>.csv, so that
-// tests running side by side do not write into one another's file; tests/support/checks_page.cmake joins them.
+// variable FLUEWRIGHT_CHECKS_OUT names a folder, every test writes its rows to <folder>/<suite>.<test>.md, so that tests
+// running side by side do not write into one another's file; tests/support/checks_page.cmake joins them to a page.
 
 #include "engine/library/citation.hpp"
 
@@ -44,16 +44,13 @@ struct Tolerance {
 
 namespace detail {
 
-/// A field of a comma-separated file, quoted.
-[[nodiscard]] inline std::string quoted(std::string_view text) {
-  std::string out = "\"";
+/// Text for a cell of a table.
+[[nodiscard]] inline std::string cell(std::string_view text) {
+  std::string out;
   for (const char c : text) {
-    out += c;
-    if (c == '"') {
-      out += '"';
-    }
+    out += c == '|' ? std::string{"\\|"} : std::string{c};
   }
-  return out + '"';
+  return out;
 }
 
 /// The running test's own file of rows, begun anew with the test.
@@ -67,13 +64,13 @@ inline void record(std::string_view quantity, std::string_view source, Standing 
   static std::string begun;
   const std::string name = std::string{test->test_suite_name()} + "." + test->name();
   std::filesystem::create_directories(folder);
-  std::ofstream file(std::filesystem::path{folder} / (name + ".csv"), begun == name ? std::ios::app : std::ios::trunc);
+  std::ofstream file(std::filesystem::path{folder} / (name + ".md"), begun == name ? std::ios::app : std::ios::trunc);
   if (begun != name) {
-    file << "quantity,source,standing,published,ours,difference,allowed\n";
+    file << "| quantity | source | standing | published | ours | difference | allowed |\n|---|---|---|---:|---:|---:|---:|\n";
     begun = name;
   }
-  file << quoted(quantity) << ',' << quoted(source) << ',' << quoted(word_for(standing)) << std::setprecision(9) << ','
-       << published << ',' << ours << ',' << std::setprecision(3) << ours - published << ',' << allowed << '\n';
+  file << "| " << cell(quantity) << " | " << cell(source) << " | " << word_for(standing) << std::setprecision(7) << " | "
+       << published << " | " << ours << " | " << std::setprecision(2) << ours - published << " | " << allowed << " |\n";
 }
 
 }  // namespace detail
