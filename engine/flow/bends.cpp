@@ -20,14 +20,8 @@ constexpr std::string_view smacna_d = "SMACNA HVAC Systems Duct Design, 4th ed.,
 
 constexpr std::array<LossRow, 7> mitre_rows{
     {{0.0, 0.0}, {20.0, 0.08}, {30.0, 0.16}, {45.0, 0.34}, {60.0, 0.55}, {75.0, 0.81}, {90.0, 1.2}}};
-constexpr std::array<LossRow, 8> reynolds_rows{{{1e4, 1.40},
-                                                {2e4, 1.26},
-                                                {3e4, 1.19},
-                                                {4e4, 1.14},
-                                                {6e4, 1.09},
-                                                {8e4, 1.06},
-                                                {1e5, 1.04},
-                                                {1.4e5, 1.0}}};
+constexpr std::array<LossRow, 8> reynolds_rows{
+    {{1e4, 1.40}, {2e4, 1.26}, {3e4, 1.19}, {4e4, 1.14}, {6e4, 1.09}, {8e4, 1.06}, {1e5, 1.04}, {1.4e5, 1.0}}};
 constexpr std::array<LossRow, 6> smooth_rows{
     {{0.5, 0.71}, {0.75, 0.33}, {1.0, 0.22}, {1.5, 0.15}, {2.0, 0.13}, {2.5, 0.12}}};
 constexpr std::array<LossRow, 11> angle_rows{{{0.0, 0.0},
@@ -60,20 +54,10 @@ constexpr std::array<LossRow, 8> stamped_45_rows{{{75.0, 0.18},
                                                   {200.0, 0.07},
                                                   {230.0, 0.07},
                                                   {250.0, 0.07}}};
-constexpr std::array<LossRow, 7> pleated_90_rows{{{100.0, 0.57},
-                                                  {150.0, 0.43},
-                                                  {200.0, 0.34},
-                                                  {250.0, 0.28},
-                                                  {300.0, 0.26},
-                                                  {350.0, 0.25},
-                                                  {400.0, 0.25}}};
-constexpr std::array<LossRow, 7> pleated_45_rows{{{100.0, 0.34},
-                                                  {150.0, 0.26},
-                                                  {200.0, 0.21},
-                                                  {250.0, 0.17},
-                                                  {300.0, 0.16},
-                                                  {350.0, 0.15},
-                                                  {400.0, 0.15}}};
+constexpr std::array<LossRow, 7> pleated_90_rows{
+    {{100.0, 0.57}, {150.0, 0.43}, {200.0, 0.34}, {250.0, 0.28}, {300.0, 0.26}, {350.0, 0.25}, {400.0, 0.25}}};
+constexpr std::array<LossRow, 7> pleated_45_rows{
+    {{100.0, 0.34}, {150.0, 0.26}, {200.0, 0.21}, {250.0, 0.17}, {300.0, 0.16}, {350.0, 0.15}, {400.0, 0.15}}};
 constexpr std::array<LossRow, 5> five_gore_90_rows{
     {{75.0, 0.51}, {150.0, 0.28}, {230.0, 0.21}, {300.0, 0.18}, {380.0, 0.16}}};
 constexpr std::array<LossRow, 5> three_gore_45_rows{
@@ -98,41 +82,41 @@ constexpr AspectRows mitre_20_rows = aspect({0.08, 0.08, 0.08, 0.07, 0.07, 0.07,
 }  // namespace
 
 const LossTable mitre{"sharp turn of a round flue", "degrees", of_bend, smacna_c, Standing::published, mitre_rows};
-const LossTable mitre_reynolds{"factor on sharp turns at low flow", "Reynolds number",   of_bend,
-                               smacna_c,                            Standing::published, reynolds_rows};
+const LossTable mitre_reynolds{
+    "factor on sharp turns at low flow", "Reynolds number", of_bend, smacna_c, Standing::published, reynolds_rows};
 const LossTable smooth{"smooth round bend, 90 degrees", "R/D", of_bend, smacna_a, Standing::published, smooth_rows};
-const LossTable bend_angle{"factor for bends of other angles", "degrees",           of_bend,
-                           smacna_a,                           Standing::published, angle_rows};
-const LossTable five_piece{"round bend of 5 pieces, 90 degrees", "R/D",               of_bend,
-                           smacna_b,                             Standing::published, five_piece_rows};
-const LossTable four_piece{"round bend of 4 pieces, 90 degrees", "R/D",               of_bend,
-                           smacna_b,                             Standing::published, four_piece_rows};
-const LossTable three_piece{"round bend of 3 pieces, 90 degrees", "R/D",               of_bend,
-                            smacna_b,                             Standing::published, three_piece_rows};
-const LossTable stamped_90{"die-stamped elbow, 90 degrees, r/D 1.5",      "bore [mm]",         of_bend,
+const LossTable bend_angle{
+    "factor for bends of other angles", "degrees", of_bend, smacna_a, Standing::published, angle_rows};
+const LossTable five_piece{
+    "round bend of 5 pieces, 90 degrees", "R/D", of_bend, smacna_b, Standing::published, five_piece_rows};
+const LossTable four_piece{
+    "round bend of 4 pieces, 90 degrees", "R/D", of_bend, smacna_b, Standing::published, four_piece_rows};
+const LossTable three_piece{
+    "round bend of 3 pieces, 90 degrees", "R/D", of_bend, smacna_b, Standing::published, three_piece_rows};
+const LossTable stamped_90{"die-stamped elbow, 90 degrees, r/D 1.5",  "bore [mm]",         of_bend,
                            "ASHRAE Fundamentals 2009, ch. 21, CD3-1", Standing::published, stamped_90_rows};
-const LossTable stamped_45{"die-stamped elbow, 45 degrees, r/D 1.5",      "bore [mm]",         of_bend,
+const LossTable stamped_45{"die-stamped elbow, 45 degrees, r/D 1.5",  "bore [mm]",         of_bend,
                            "ASHRAE Fundamentals 2009, ch. 21, CD3-3", Standing::published, stamped_45_rows};
-const LossTable pleated_90{"pleated elbow, 90 degrees, r/D 1.5",          "bore [mm]",         of_bend,
+const LossTable pleated_90{"pleated elbow, 90 degrees, r/D 1.5",      "bore [mm]",         of_bend,
                            "ASHRAE Fundamentals 2009, ch. 21, CD3-5", Standing::published, pleated_90_rows};
-const LossTable pleated_45{"pleated elbow, 45 degrees, r/D 1.5",          "bore [mm]",         of_bend,
+const LossTable pleated_45{"pleated elbow, 45 degrees, r/D 1.5",      "bore [mm]",         of_bend,
                            "ASHRAE Fundamentals 2009, ch. 21, CD3-7", Standing::published, pleated_45_rows};
-const LossTable five_gore_90{"5-gore elbow, 90 degrees, r/D 1.5",           "bore [mm]",         of_bend,
+const LossTable five_gore_90{"5-gore elbow, 90 degrees, r/D 1.5",       "bore [mm]",         of_bend,
                              "ASHRAE Fundamentals 2009, ch. 21, CD3-9", Standing::published, five_gore_90_rows};
-const LossTable three_gore_45{"3-gore elbow, 45 degrees, r/D 1.5",            "bore [mm]",         of_bend,
+const LossTable three_gore_45{"3-gore elbow, 45 degrees, r/D 1.5",        "bore [mm]",         of_bend,
                               "ASHRAE Fundamentals 2009, ch. 21, CD3-14", Standing::published, three_gore_45_rows};
-const LossTable rectangular_mitre_90{"sharp turn of a channel, 90 degrees", "H/W",               of_bend,
-                                     smacna_d,                              Standing::published, mitre_90_rows};
-const LossTable rectangular_mitre_75{"sharp turn of a channel, 75 degrees", "H/W",               of_bend,
-                                     smacna_d,                              Standing::published, mitre_75_rows};
-const LossTable rectangular_mitre_60{"sharp turn of a channel, 60 degrees", "H/W",               of_bend,
-                                     smacna_d,                              Standing::published, mitre_60_rows};
-const LossTable rectangular_mitre_45{"sharp turn of a channel, 45 degrees", "H/W",               of_bend,
-                                     smacna_d,                              Standing::published, mitre_45_rows};
-const LossTable rectangular_mitre_30{"sharp turn of a channel, 30 degrees", "H/W",               of_bend,
-                                     smacna_d,                              Standing::published, mitre_30_rows};
-const LossTable rectangular_mitre_20{"sharp turn of a channel, 20 degrees", "H/W",               of_bend,
-                                     smacna_d,                              Standing::published, mitre_20_rows};
+const LossTable rectangular_mitre_90{
+    "sharp turn of a channel, 90 degrees", "H/W", of_bend, smacna_d, Standing::published, mitre_90_rows};
+const LossTable rectangular_mitre_75{
+    "sharp turn of a channel, 75 degrees", "H/W", of_bend, smacna_d, Standing::published, mitre_75_rows};
+const LossTable rectangular_mitre_60{
+    "sharp turn of a channel, 60 degrees", "H/W", of_bend, smacna_d, Standing::published, mitre_60_rows};
+const LossTable rectangular_mitre_45{
+    "sharp turn of a channel, 45 degrees", "H/W", of_bend, smacna_d, Standing::published, mitre_45_rows};
+const LossTable rectangular_mitre_30{
+    "sharp turn of a channel, 30 degrees", "H/W", of_bend, smacna_d, Standing::published, mitre_30_rows};
+const LossTable rectangular_mitre_20{
+    "sharp turn of a channel, 20 degrees", "H/W", of_bend, smacna_d, Standing::published, mitre_20_rows};
 
 }  // namespace loss
 

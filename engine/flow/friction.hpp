@@ -24,8 +24,8 @@ namespace detail {
 /// Source: Churchill, Chem. Eng. 84 (24) (1977) 91.
 [[nodiscard]] inline Ratio friction_factor(Ratio reynolds, Ratio relative_roughness) {
   const double re = reynolds.value() > 1e-6 ? reynolds.value() : 1e-6;
-  const double a = detail::power_16(
-      -2.457 * std::log(std::exp(0.9 * std::log(7.0 / re)) + 0.27 * relative_roughness.value()));
+  const double a =
+      detail::power_16(-2.457 * std::log(std::exp(0.9 * std::log(7.0 / re)) + 0.27 * relative_roughness.value()));
   const double b = detail::power_16(37530.0 / re);
   const double laminar = 8.0 / re;
   const double laminar_4 = (laminar * laminar) * (laminar * laminar);

@@ -49,8 +49,8 @@ void GasTable::set_slopes(Column& column) {
     column[n].slope = 0.5 * (column[n + 1].value - column[n - 1].value);
   }
   column[0].slope = -1.5 * column[0].value + 2.0 * column[1].value - 0.5 * column[2].value;
-  column[node_count - 1].slope = 1.5 * column[node_count - 1].value - 2.0 * column[node_count - 2].value +
-                                 0.5 * column[node_count - 3].value;
+  column[node_count - 1].slope =
+      1.5 * column[node_count - 1].value - 2.0 * column[node_count - 2].value + 0.5 * column[node_count - 3].value;
 }
 
 GasTable::GasTable(const GasMixture& mixture)

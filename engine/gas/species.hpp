@@ -16,9 +16,9 @@ enum class Species : unsigned char { nitrogen, oxygen, carbon_dioxide, water, ar
 
 inline constexpr std::size_t species_count = 6;
 
-inline constexpr std::array<Species, species_count> all_species{Species::nitrogen, Species::oxygen,
+inline constexpr std::array<Species, species_count> all_species{Species::nitrogen,       Species::oxygen,
                                                                 Species::carbon_dioxide, Species::water,
-                                                                Species::argon, Species::carbon_monoxide};
+                                                                Species::argon,          Species::carbon_monoxide};
 
 /// Position of a species in arrays that hold one value a species.
 [[nodiscard]] constexpr std::size_t index_of(Species s) { return static_cast<std::size_t>(s); }

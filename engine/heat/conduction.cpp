@@ -53,8 +53,7 @@ Ratio equal_area_shape_factor(Length width, Length height, Length diameter) {
   return two_pi / (0.5 * std::log(4.0 * std::numbers::inv_pi * growth_squared.value()));
 }
 
-ThermalResistance penetration_resistance(Length radius, Conductivity conductivity, Diffusivity diffusivity,
-                                         Time time) {
+ThermalResistance penetration_resistance(Length radius, Conductivity conductivity, Diffusivity diffusivity, Time time) {
   const Ratio fourier = diffusivity * time / (radius * radius);
   const double fo = fourier.value();
   if (fo < 1.0) {

@@ -10,7 +10,8 @@
 namespace fluewright {
 
 // Gas that cools along a flue towards surroundings of one temperature, with constant properties.
-// Source: the cooling number of EN 13384-1 (formula from memory); it is the exact solution of mdot cp dT = -U P (T - Tu) ds.
+// Source: the cooling number of EN 13384-1 (formula from memory); it is the exact solution of mdot cp dT = -U P (T -
+// Tu) ds.
 
 /// Cooling number K = U P L/(mdot cp); U P is the heat flow per metre of run and kelvin.
 [[nodiscard]] inline Ratio cooling_number(LineConductance conductance, Length length, MassFlow flow,

@@ -30,27 +30,26 @@ struct Set {
   std::array<std::array<double, 4>, 3> b;
 };
 
-inline constexpr std::array<Set, 4> sets{
-    {{0.0,
-      {0.3966, 15.64, 394.3},
-      {{{0.4334e-1, 2.620e-4, -1.560e-7, 2.565e-11},
-        {-0.4814e-1, 2.822e-4, -1.794e-7, 3.274e-11},
-        {0.5492e-1, 0.1087e-4, -0.3500e-7, 0.9123e-11}}}},
-     {0.5,
-      {0.4303, 7.055, 178.1},
-      {{{5.150e-1, -2.303e-4, 0.9779e-7, -1.494e-11},
-        {0.7749e-1, 3.399e-4, -2.297e-7, 3.770e-11},
-        {1.907e-1, -1.824e-4, 0.5608e-7, -0.5122e-11}}}},
-     {2.0 / 3.0,
-      {0.4201, 6.516, 131.9},
-      {{{6.508e-1, -5.551e-4, 3.029e-7, -5.353e-11},
-        {-0.2504e-1, 6.112e-4, -3.882e-7, 6.528e-11},
-        {2.718e-1, -3.118e-4, 1.221e-7, -1.612e-11}}}},
-     {1.0,
-      {0.4098, 6.325, 120.5},
-      {{{5.977e-1, -5.119e-4, 3.042e-7, -5.564e-11},
-        {0.5677e-1, 3.333e-4, -1.967e-7, 2.718e-11},
-        {1.800e-1, -2.334e-4, 1.008e-7, -1.454e-11}}}}}};
+inline constexpr std::array<Set, 4> sets{{{0.0,
+                                           {0.3966, 15.64, 394.3},
+                                           {{{0.4334e-1, 2.620e-4, -1.560e-7, 2.565e-11},
+                                             {-0.4814e-1, 2.822e-4, -1.794e-7, 3.274e-11},
+                                             {0.5492e-1, 0.1087e-4, -0.3500e-7, 0.9123e-11}}}},
+                                          {0.5,
+                                           {0.4303, 7.055, 178.1},
+                                           {{{5.150e-1, -2.303e-4, 0.9779e-7, -1.494e-11},
+                                             {0.7749e-1, 3.399e-4, -2.297e-7, 3.770e-11},
+                                             {1.907e-1, -1.824e-4, 0.5608e-7, -0.5122e-11}}}},
+                                          {2.0 / 3.0,
+                                           {0.4201, 6.516, 131.9},
+                                           {{{6.508e-1, -5.551e-4, 3.029e-7, -5.353e-11},
+                                             {-0.2504e-1, 6.112e-4, -3.882e-7, 6.528e-11},
+                                             {2.718e-1, -3.118e-4, 1.221e-7, -1.612e-11}}}},
+                                          {1.0,
+                                           {0.4098, 6.325, 120.5},
+                                           {{{5.977e-1, -5.119e-4, 3.042e-7, -5.564e-11},
+                                             {0.5677e-1, 3.333e-4, -1.967e-7, 2.718e-11},
+                                             {1.800e-1, -2.334e-4, 1.008e-7, -1.454e-11}}}}}};
 
 inline constexpr double weights_begin = 600.0;  ///< [K]
 inline constexpr double weights_end = 2400.0;   ///< [K]
@@ -168,8 +167,7 @@ inline constexpr double pascals_per_atmosphere = 101325.0;
 /// Source: Hottel, in McAdams (1954); grey gases as above.
 [[nodiscard]] inline FilmCoefficient gas_radiation_film(Temperature gas, Temperature wall, Pressure carbon_dioxide,
                                                         Pressure water, Length mean_beam, Ratio wall_emissivity) {
-  const double slope =
-      grey_gas::column(carbon_dioxide, water, mean_beam).mean_slope(in_kelvin(gas), in_kelvin(wall));
+  const double slope = grey_gas::column(carbon_dioxide, water, mean_beam).mean_slope(in_kelvin(gas), in_kelvin(wall));
   return 0.5 * (1.0 + wall_emissivity.value()) * stefan_boltzmann * slope * watt_per_square_metre_kelvin;
 }
 

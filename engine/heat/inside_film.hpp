@@ -46,8 +46,7 @@ inline constexpr double turbulent_film_begins = 4000.0;
     return laminar_entry_nusselt(reynolds, prandtl, diameter_over_length);
   }
   const double entry_root = detail::cube_root(diameter_over_length.value());
-  const Ratio turbulent =
-      (1.0 + entry_root * entry_root) * gnielinski_nusselt(reynolds, prandtl, friction_factor);
+  const Ratio turbulent = (1.0 + entry_root * entry_root) * gnielinski_nusselt(reynolds, prandtl, friction_factor);
   if (re >= turbulent_film_begins) {
     return turbulent;
   }

@@ -33,8 +33,8 @@ FilmAir film_air(Temperature surface, Temperature ambient, Pressure absolute) {
 double rayleigh(const FilmAir& air, double length, Temperature surface, Temperature ambient) {
   const double difference = std::abs(in(surface - ambient, kelvin));
   const double g = standard_gravity.value();
-  return g * difference / air.film * length * length * length /
-         (air.kinematic_viscosity * air.kinematic_viscosity) * air.prandtl;
+  return g * difference / air.film * length * length * length / (air.kinematic_viscosity * air.kinematic_viscosity) *
+         air.prandtl;
 }
 
 FilmCoefficient film(Ratio nusselt, const FilmAir& air, Length length) {
@@ -63,9 +63,7 @@ Ratio plate_facing_up_nusselt(Ratio rayleigh_number) {
   return std::max(0.54 * std::sqrt(std::sqrt(ra)), 0.15 * std::cbrt(ra));
 }
 
-Ratio plate_facing_down_nusselt(Ratio rayleigh_number) {
-  return 0.27 * std::sqrt(std::sqrt(rayleigh_number.value()));
-}
+Ratio plate_facing_down_nusselt(Ratio rayleigh_number) { return 0.27 * std::sqrt(std::sqrt(rayleigh_number.value())); }
 
 Ratio cross_flow_nusselt(Ratio reynolds, Ratio prandtl) {
   const double re = reynolds;
@@ -75,8 +73,7 @@ Ratio cross_flow_nusselt(Ratio reynolds, Ratio prandtl) {
   return 0.3 + 0.62 * std::sqrt(re) * std::cbrt(pr) / bracket * std::pow(1.0 + std::pow(re / 282000.0, 0.625), 0.8);
 }
 
-FilmCoefficient horizontal_cylinder_film(Length diameter, Temperature surface, Temperature ambient,
-                                         Pressure absolute) {
+FilmCoefficient horizontal_cylinder_film(Length diameter, Temperature surface, Temperature ambient, Pressure absolute) {
   const FilmAir air = film_air(surface, ambient, absolute);
   return film(horizontal_cylinder_nusselt(rayleigh(air, in(diameter, metre), surface, ambient), air.prandtl), air,
               diameter);

@@ -46,8 +46,8 @@ inline constexpr double stefan_boltzmann = 5.670374419e-8;
                                                  Pressure absolute);
 /// Free convection on a horizontal surface facing up; length = area / perimeter. A surface colder than the air
 /// takes the facing-down relation by itself [W/(m2 K)].
-[[nodiscard]] FilmCoefficient plate_facing_up_film(Length area_over_perimeter, Temperature surface,
-                                                   Temperature ambient, Pressure absolute);
+[[nodiscard]] FilmCoefficient plate_facing_up_film(Length area_over_perimeter, Temperature surface, Temperature ambient,
+                                                   Pressure absolute);
 /// Free convection on a horizontal surface facing down; length = area / perimeter [W/(m2 K)].
 [[nodiscard]] FilmCoefficient plate_facing_down_film(Length area_over_perimeter, Temperature surface,
                                                      Temperature ambient, Pressure absolute);

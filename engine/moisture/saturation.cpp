@@ -25,10 +25,10 @@ constexpr double n8 = 405113.40542057;
 constexpr double n9 = -0.23855557567849;
 constexpr double n10 = 650.17534844798;
 
-constexpr double triple_temperature = 273.16;  // [K]
-constexpr double triple_pressure = 611.657;    // [Pa]
+constexpr double triple_temperature = 273.16;     // [K]
+constexpr double triple_pressure = 611.657;       // [Pa]
 constexpr double critical_temperature = 647.096;  // [K]
-constexpr double coldest = 50.0;               // [K] lower end of the sublimation equation
+constexpr double coldest = 50.0;                  // [K] lower end of the sublimation equation
 
 double pressure_over_water(double t) {
   const double v = t + n9 / (t - n10);

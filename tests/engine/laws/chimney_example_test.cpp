@@ -44,9 +44,8 @@ TEST(TheoreticalDraft, IsThatOfTheSteamHandbook) {
                   within_percent(1.0));
   published_check("density of air at 62 degF [lb/ft3]", "Steam, Its Generation and Use, chimneys", Standing::published,
                   0.0761, in(air_at(fahrenheit(62.0)), kilogram_per_cubic_metre) / 16.018463, within(0.0002));
-  published_check("density of air at 500 degF [lb/ft3]", "Steam, Its Generation and Use, chimneys",
-                  Standing::published, 0.0414, in(air_at(fahrenheit(500.0)), kilogram_per_cubic_metre) / 16.018463,
-                  within(0.0001));
+  published_check("density of air at 500 degF [lb/ft3]", "Steam, Its Generation and Use, chimneys", Standing::published,
+                  0.0414, in(air_at(fahrenheit(500.0)), kilogram_per_cubic_metre) / 16.018463, within(0.0001));
 }
 
 TEST(TheoreticalDraft, IsThatOfTheHeatingHandbook) {
@@ -89,12 +88,11 @@ TEST(TheoreticalDraft, FollowsTheHandbookEquationOverItsGrid) {
   for (const Row& row : rows) {
     for (std::size_t i = 0; i < gas.size(); ++i) {
       for (const double height : {1.0, 4.0, 9.0}) {
-        published_check("draft of " + std::to_string(int(height)) + " m, " + std::to_string(int(row.outdoors)) + "/" +
-                            std::to_string(int(gas[i])) + " degC [Pa]",
-                        "handbook chimney equation, ASHRAE chimney chapter", Standing::published,
-                        height * row.pascals_per_metre[i],
-                        in(air_draft(height * metre, celsius(row.outdoors), celsius(gas[i])), pascal),
-                        within(0.0065 * height));
+        published_check(
+            "draft of " + std::to_string(int(height)) + " m, " + std::to_string(int(row.outdoors)) + "/" +
+                std::to_string(int(gas[i])) + " degC [Pa]",
+            "handbook chimney equation, ASHRAE chimney chapter", Standing::published, height * row.pascals_per_metre[i],
+            in(air_draft(height * metre, celsius(row.outdoors), celsius(gas[i])), pascal), within(0.0065 * height));
       }
     }
   }
@@ -104,9 +102,7 @@ TEST(TheoreticalDraft, FollowsTheHandbookEquationOverItsGrid) {
 struct TextbookChimney {
   double height, outdoors, gas, air_per_fuel;  // m, K, K, kg/kg
 
-  [[nodiscard]] Density gas_density() const {
-    return (air_per_fuel + 1.0) / air_per_fuel * air_at(kelvins(gas));
-  }
+  [[nodiscard]] Density gas_density() const { return (air_per_fuel + 1.0) / air_per_fuel * air_at(kelvins(gas)); }
   [[nodiscard]] Pressure draft() const { return buoyancy(air_at(kelvins(outdoors)), gas_density(), height * metre); }
   /// The draft as a column of the hot gas itself [m].
   [[nodiscard]] double column() const {

@@ -6,8 +6,8 @@
 #include "engine/moisture/saturation.hpp"
 #include "tests/support/published_check.hpp"
 
-#include <boost/math/tools/toms748_solve.hpp>
 #include <gtest/gtest.h>
+#include <boost/math/tools/toms748_solve.hpp>
 
 #include <cmath>
 #include <cstdint>
@@ -44,8 +44,8 @@ TEST(Wood, HasTheHeatingValueThatItsAnalysisImplies) {
   published_check("gross heating value of C 50 H 6 O 43.5 [MJ/kg]", "Channiwala & Parikh 2002", Standing::published,
                   20.0, in(gross_heating_value_from_analysis(wood), 1e6 * joule_per_kilogram), within(0.1));
   published_check("net heating value of broadleaf wood, dry [MJ/kg]", "ISO 17225-1 Annex B, typical 18.4 to 19.2",
-                  Standing::from_memory, 18.9, in(net_heating_value_daf_from_analysis(WoodAnalysis{}), 1e6 * joule_per_kilogram),
-                  within(0.5));
+                  Standing::from_memory, 18.9,
+                  in(net_heating_value_daf_from_analysis(WoodAnalysis{}), 1e6 * joule_per_kilogram), within(0.5));
 }
 
 TEST(StoichiometricAir, IsWhatWoodNeeds) {
@@ -79,13 +79,12 @@ TEST(FlueGas, ConservesMassAndEveryElement) {
     EXPECT_NEAR(gas.per_fuel, gas.air_per_fuel + 1.0 - fuel.analysis.ash * (1.0 - fuel.moisture), 1e-12);
     // Carbon and oxygen atoms per kilogram of wood.
     const double carbon = organic * fuel.analysis.carbon / 12.0107e-3;
-    EXPECT_NEAR(moles * y(Species::carbon_dioxide),
-                carbon + air_moles * air.mole_fraction(Species::carbon_dioxide), 1e-3);
+    EXPECT_NEAR(moles * y(Species::carbon_dioxide), carbon + air_moles * air.mole_fraction(Species::carbon_dioxide),
+                1e-3);
     const double oxygen_in = organic * fuel.analysis.oxygen / 15.9994e-3 + fuel.moisture / 18.01528e-3 +
                              air_moles * (2.0 * air.mole_fraction(Species::oxygen) + air.mole_fraction(Species::water) +
                                           2.0 * air.mole_fraction(Species::carbon_dioxide));
-    const double oxygen_out =
-        moles * (2.0 * y(Species::oxygen) + 2.0 * y(Species::carbon_dioxide) + y(Species::water));
+    const double oxygen_out = moles * (2.0 * y(Species::oxygen) + 2.0 * y(Species::carbon_dioxide) + y(Species::water));
     EXPECT_NEAR(oxygen_out, oxygen_in, 2e-3);
     if (ratio == 1.0) {
       EXPECT_NEAR(y(Species::oxygen), 0.0, 1e-12);
@@ -163,9 +162,9 @@ double flame_temperature_by_formation(const WoodFuel& fuel, double ratio, const 
   const double unburned = fuel.unburned_share * in(net_heating_value(fuel), joule_per_kilogram);
   const double in_total = wood - unburned + enthalpy(air, air_moles, in_kelvin(air_at));
   std::uintmax_t steps = 200;
-  const auto bracket = boost::math::tools::toms748_solve(
-      [&](double t) { return enthalpy(gas.mixture, moles, t) - in_total; }, 250.0, 4000.0,
-      boost::math::tools::eps_tolerance<double>(48), steps);
+  const auto bracket =
+      boost::math::tools::toms748_solve([&](double t) { return enthalpy(gas.mixture, moles, t) - in_total; }, 250.0,
+                                        4000.0, boost::math::tools::eps_tolerance<double>(48), steps);
   return bracket.first;
 }
 

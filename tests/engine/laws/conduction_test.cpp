@@ -27,7 +27,8 @@ TEST(Layers, ResistAsFourierSays) {
                   within(0.0001));
   // Per area of the bore it is the same heat flow.
   const double per_bore =
-      cylinder_layer_on(150.0 * millimetre, 150.0 * millimetre, 200.0 * millimetre, 0.05 * watt_per_metre_kelvin).value();
+      cylinder_layer_on(150.0 * millimetre, 150.0 * millimetre, 200.0 * millimetre, 0.05 * watt_per_metre_kelvin)
+          .value();
   EXPECT_NEAR(per_bore / (pi * 0.150), 0.9157, 1e-4);
 }
 
@@ -62,13 +63,13 @@ TEST(ShapeFactors, MeetTheirOwnLimitsAndImages) {
 TEST(PenetrationResistance, FollowsTheExactIntegral) {
   for (const auto& row : test::reference_table("penetration.csv")) {
     const double fourier = row.number("fourier");
-    const double ours = penetration_resistance(1.0 * metre, 1.0 * watt_per_metre_kelvin, 1.0 * square_metre / second,
-                                               fourier * second)
-                            .value();
+    const double ours =
+        penetration_resistance(1.0 * metre, 1.0 * watt_per_metre_kelvin, 1.0 * square_metre / second, fourier * second)
+            .value();
     const double percent = fourier <= 0.3 ? 1.0 : (fourier >= 50.0 ? 1.0 : 6.5);
     published_check("resistance of a wide mass around a heated bore, Fo " + row.text("fourier"),
-                    "Carslaw & Jaeger 13.5 eq. 5, integrated", Standing::published, row.number("resistance_k_over_a"), ours,
-                    within_percent(percent));
+                    "Carslaw & Jaeger 13.5 eq. 5, integrated", Standing::published, row.number("resistance_k_over_a"),
+                    ours, within_percent(percent));
   }
 }
 
@@ -82,14 +83,18 @@ TEST(PenetrationResistance, HasNoJumpAtItsHandOverAndScales) {
   EXPECT_NEAR(at(hand_over * (1.0 - 1e-12)), at(hand_over * (1.0 + 1e-12)), 1e-9 * at(hand_over));
   EXPECT_EQ(at(0.0), 0.0);
   // A bore grown wide is a plane.
-  const double plane = plane_penetration_resistance(0.8 * watt_per_metre_kelvin, 5e-7 * square_metre / second, 600.0 * second).value();
-  const double wide = penetration_resistance(50.0 * metre, 0.8 * watt_per_metre_kelvin, 5e-7 * square_metre / second, 600.0 * second).value();
+  const double plane =
+      plane_penetration_resistance(0.8 * watt_per_metre_kelvin, 5e-7 * square_metre / second, 600.0 * second).value();
+  const double wide =
+      penetration_resistance(50.0 * metre, 0.8 * watt_per_metre_kelvin, 5e-7 * square_metre / second, 600.0 * second)
+          .value();
   EXPECT_NEAR(wide / plane, 1.0, 1e-3);
   EXPECT_NEAR(plane, std::sqrt(pi * 5e-7 * 600.0) / 0.8, 1e-12);
 }
 
 TEST(ThinWall, WarmsByTwoThirdsInItsTimeConstant) {
-  const ArealHeatCapacity steel = 2.0e-3 * metre * 7800.0 * kilogram_per_cubic_metre * 450.0 * joule_per_kilogram_kelvin;
+  const ArealHeatCapacity steel =
+      2.0e-3 * metre * 7800.0 * kilogram_per_cubic_metre * 450.0 * joule_per_kilogram_kelvin;
   const FilmCoefficient films = 25.0 * watt_per_square_metre_kelvin;
   const Time constant = steel / films;
   published_check("time constant of 2 mm steel between films of 25 W/(m2 K) [s]", "lumped capacitance, worked by hand",

@@ -32,9 +32,8 @@ TEST(LaminarEntry, FollowsTheExactSeriesAndEndsAtItsLimit) {
   // 200. Hausen's one expression stays within a few percent of it.
   for (const double graetz : {1.0, 5.0, 10.0, 25.0, 50.0, 100.0, 150.0}) {
     const double series = graetz < 33.0 ? 3.657 + 0.0499 * graetz : 1.615 * std::cbrt(graetz) - 0.2;
-    published_check("mean Nusselt number of laminar entry, Gz " + std::to_string(int(graetz)),
-                    "Shah & London 1978", Standing::from_memory, series, laminar_entry_nusselt(graetz, 1.0, 1.0),
-                    within_percent(4.0));
+    published_check("mean Nusselt number of laminar entry, Gz " + std::to_string(int(graetz)), "Shah & London 1978",
+                    Standing::from_memory, series, laminar_entry_nusselt(graetz, 1.0, 1.0), within_percent(4.0));
   }
   published_check("laminar Nusselt number far from the entrance", "exact, constant wall temperature",
                   Standing::published, 3.66, inside_nusselt(800.0, 0.7, 0.08, 0.0), within(1e-12));
@@ -47,7 +46,8 @@ TEST(InsideNusselt, BlendsLaminarIntoTurbulentWithoutAJump) {
   }
   // With entry effect the fully turbulent value carries 1 + (D/L)^(2/3).
   const double f = friction_factor(6000.0, 0.003);
-  EXPECT_NEAR(inside_nusselt(6000.0, 0.7, f, 0.1), gnielinski_nusselt(6000.0, 0.7, f) * (1.0 + std::pow(0.1, 2.0 / 3.0)), 1e-9);
+  EXPECT_NEAR(inside_nusselt(6000.0, 0.7, f, 0.1),
+              gnielinski_nusselt(6000.0, 0.7, f) * (1.0 + std::pow(0.1, 2.0 / 3.0)), 1e-9);
 }
 
 TEST(FreeConvection, GivesTheWorkedNusseltNumbers) {
@@ -88,7 +88,9 @@ TEST(FreeConvection, OnAPlateIsMcAdams) {
 
 TEST(FreeConvection, StirsMoreUnderTheColdThanOverIt) {
   const Length size = 0.2 * metre;
-  const auto up = [&](double t) { return in_film(plate_facing_up_film(size, celsius(t), celsius(20.0), one_atmosphere)); };
+  const auto up = [&](double t) {
+    return in_film(plate_facing_up_film(size, celsius(t), celsius(20.0), one_atmosphere));
+  };
   const auto down = [&](double t) {
     return in_film(plate_facing_down_film(size, celsius(t), celsius(20.0), one_atmosphere));
   };
@@ -109,7 +111,8 @@ TEST(RadiationFilm, IsFourSigmaTCubedBetweenNearTemperatures) {
                   6.124, in_film(radiation_film(1.0, kelvins(300.0), kelvins(300.0))), within(0.001));
   // 0.9 at 100 against 20 degC: 0.9 sigma (373.15^4 - 293.15^4)/80 = 7.657
   published_check("radiation film of a grey wall, 100/20 degC [W/(m2 K)]", "Stefan-Boltzmann law, worked by hand",
-                  Standing::published, 7.657, in_film(radiation_film(0.9, celsius(100.0), celsius(20.0))), within(0.002));
+                  Standing::published, 7.657, in_film(radiation_film(0.9, celsius(100.0), celsius(20.0))),
+                  within(0.002));
 }
 
 TEST(CoolingNumber, IsTheExactSolutionOfALineOfSlices) {

@@ -91,8 +91,8 @@ TEST(Steps, AreThoseOfTheLibrary) {
                                                     : gradual_contraction(one, narrow, angle);
     published_check(law + ", area ratio " + row.text("first").substr(0, 5) +
                         (row.has("angle_deg") ? ", " + row.text("angle_deg") + " degrees" : std::string{}),
-                    law == "sudden_expansion" ? "Borda-Carnot (fluids)" : "Crane TP-410 (fluids)",
-                    Standing::published, row.number("coefficient"), ours, within(1e-9));
+                    law == "sudden_expansion" ? "Borda-Carnot (fluids)" : "Crane TP-410 (fluids)", Standing::published,
+                    row.number("coefficient"), ours, within(1e-9));
     ++compared;
   }
   EXPECT_GT(compared, 20);
@@ -104,9 +104,9 @@ TEST(MitreBends, AreOfTheSizeThatAnotherHandbookGives) {
   // Two handbooks on the same sharp turn; they differ by a quarter of the coefficient at small angles.
   for (const auto& row : test::reference_table("fittings.csv")) {
     if (row.text("law") == "mitre_bend") {
-      published_check("sharp turn of " + row.text("angle_deg") + " degrees, another handbook", "Rennels & Hudson 2012 (fluids)",
-                      Standing::published, row.number("coefficient"), mitre_bend(row.number("angle_deg") * degree),
-                      {0.025, 0.15});
+      published_check("sharp turn of " + row.text("angle_deg") + " degrees, another handbook",
+                      "Rennels & Hudson 2012 (fluids)", Standing::published, row.number("coefficient"),
+                      mitre_bend(row.number("angle_deg") * degree), {0.025, 0.15});
     }
   }
 }
@@ -161,7 +161,8 @@ TEST(SharpRestriction, IsIdelchiksRelation) {
 
 TEST(EntriesAndExits, AreThePublishedNumbers) {
   published_check("sharp entry", "Crane TP-410", Standing::published, 0.5, sharp_entry(), within(1e-12));
-  published_check("thin-walled pipe end", "Idelchik diagram 3-1", Standing::published, 1.0, thin_wall_entry(0.0), within(1e-12));
+  published_check("thin-walled pipe end", "Idelchik diagram 3-1", Standing::published, 1.0, thin_wall_entry(0.0),
+                  within(1e-12));
   published_check("spark screen", "ASHRAE chimney chapter", Standing::published, 0.5, spark_screen(), within(1e-12));
   published_check("open stackhead", "ASHRAE SD2-6", Standing::published, 1.0, free_exit(), within(1e-12));
   EXPECT_DOUBLE_EQ(bellmouth_entry(0.0), thin_wall_entry(0.0));

@@ -47,8 +47,8 @@ TEST(GreyGases, HaveWeightsThatLeaveAClearWindow) {
 TEST(GreyGases, AgreeWithAnotherPublishedClosure) {
   for (const auto& row : test::reference_table("emissivity.csv")) {
     const double t = row.number("t_K");
-    const Ratio ours = emissivity(kelvins(t), row.number("co2_bar") * 1e5 * pascal, row.number("h2o_bar") * 1e5 * pascal,
-                                  row.number("path_m") * metre);
+    const Ratio ours = emissivity(kelvins(t), row.number("co2_bar") * 1e5 * pascal,
+                                  row.number("h2o_bar") * 1e5 * pascal, row.number("path_m") * metre);
     published_check("emissivity at " + row.text("t_K") + " K, CO2 " + row.text("co2_bar") + " bar, H2O " +
                         row.text("h2o_bar") + " bar, " + row.text("path_m") + " m",
                     "Leckner 1972", Standing::from_memory, row.number("emissivity"), ours,
@@ -78,7 +78,7 @@ TEST(GreyGases, PassWithoutAJumpFromOneWaterShareToTheNext) {
 
 TEST(GasRadiationFilm, IsTheNetFluxOverTheDifference) {
   const Pressure p = 8000.0 * pascal;
-  const std::pair<double, double> pairs[] = {{1100.0, 900.0}, {1000.0, 450.0}, {550.0, 400.0}, {2500.0, 500.0},
+  const std::pair<double, double> pairs[] = {{1100.0, 900.0}, {1000.0, 450.0},  {550.0, 400.0},  {2500.0, 500.0},
                                              {350.0, 700.0},  {2700.0, 2500.0}, {2600.0, 2000.0}};
   for (const auto& [gas, wall] : pairs) {
     const double e = emissivity(kelvins(gas), p, p, 0.14 * metre);

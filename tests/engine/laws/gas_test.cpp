@@ -52,7 +52,9 @@ TEST(SpeciesHeatCapacity, IsThatOfTheThermochemicalTables) {
 }
 
 TEST(SpeciesEnthalpy, HoldsTheHeatOfFormation) {
-  const auto at_reference = [](Species s) { return in(molar_enthalpy(s, reference_temperature), joule_per_mole) / 1e3; };
+  const auto at_reference = [](Species s) {
+    return in(molar_enthalpy(s, reference_temperature), joule_per_mole) / 1e3;
+  };
   published_check("enthalpy of formation of CO2 [kJ/mol]", "CODATA key values 1989", Standing::from_memory, -393.51,
                   at_reference(Species::carbon_dioxide), within(0.05));
   published_check("enthalpy of formation of water vapour [kJ/mol]", "CODATA key values 1989", Standing::from_memory,
@@ -67,7 +69,8 @@ TEST(SpeciesEnthalpy, HasTheHeatCapacityForItsSlopeAndNoStepBetweenItsRanges) {
   for (const Species s : all_species) {
     for (const double t : {250.0, 400.0, 800.0, 999.0, 1001.0, 1800.0}) {
       const double step = 0.01;
-      const double rise = in(molar_enthalpy(s, kelvins(t + step)) - molar_enthalpy(s, kelvins(t - step)), joule_per_mole);
+      const double rise =
+          in(molar_enthalpy(s, kelvins(t + step)) - molar_enthalpy(s, kelvins(t - step)), joule_per_mole);
       const double cp = in(molar_heat_capacity(s, kelvins(t)), joule_per_mole_kelvin);
       EXPECT_NEAR(rise / (2.0 * step), cp, 1e-5 * cp) << t;
     }
@@ -75,9 +78,8 @@ TEST(SpeciesEnthalpy, HasTheHeatCapacityForItsSlopeAndNoStepBetweenItsRanges) {
     EXPECT_NEAR(in(molar_enthalpy(s, kelvins(below)), joule_per_mole),
                 in(molar_enthalpy(s, kelvins(1000.0)), joule_per_mole), 1e-6);
     // The join moves the published constant of the upper range by next to nothing.
-    const double published_gap = std::abs(
-        in(molar_heat_capacity(s, kelvins(below)), joule_per_mole_kelvin) -
-        in(molar_heat_capacity(s, kelvins(1000.0)), joule_per_mole_kelvin));
+    const double published_gap = std::abs(in(molar_heat_capacity(s, kelvins(below)), joule_per_mole_kelvin) -
+                                          in(molar_heat_capacity(s, kelvins(1000.0)), joule_per_mole_kelvin));
     EXPECT_LT(published_gap, 1e-4);
   }
 }
@@ -87,8 +89,11 @@ TEST(AirTransport, IsThatOfAHandbookTable) {
     double t, viscosity, conductivity;
   };
   // 300-700 K: read in a published table of air at 1 atm. 800 and 1000 K: from memory.
-  const Row read_rows[] = {{300.0, 1.850e-5, 0.0261}, {400.0, 2.290e-5, 0.0331}, {500.0, 2.680e-5, 0.0395},
-                           {600.0, 3.030e-5, 0.0456}, {700.0, 3.350e-5, 0.0513}};
+  const Row read_rows[] = {{300.0, 1.850e-5, 0.0261},
+                           {400.0, 2.290e-5, 0.0331},
+                           {500.0, 2.680e-5, 0.0395},
+                           {600.0, 3.030e-5, 0.0456},
+                           {700.0, 3.350e-5, 0.0513}};
   const Row memory_rows[] = {{300.0, 184.6e-7, 26.3e-3}, {400.0, 230.1e-7, 33.8e-3}, {500.0, 270.1e-7, 40.7e-3},
                              {600.0, 305.8e-7, 46.9e-3}, {800.0, 369.8e-7, 57.3e-3}, {1000.0, 424.4e-7, 66.7e-3}};
   const GasMixture air = dry_air();
@@ -106,8 +111,8 @@ TEST(AirTransport, IsThatOfAHandbookTable) {
     check(row, "Incropera & DeWitt Table A.4", Standing::from_memory);
   }
   // Cengel, Heat and Mass Transfer, Table A-15, from 25 to 700 degC.
-  const std::pair<double, double> cengel[] = {{25.0, 0.02551},  {100.0, 0.03095}, {200.0, 0.03779}, {300.0, 0.04418},
-                                              {500.0, 0.05572}, {700.0, 0.06581}};
+  const std::pair<double, double> cengel[] = {{25.0, 0.02551},  {100.0, 0.03095}, {200.0, 0.03779},
+                                              {300.0, 0.04418}, {500.0, 0.05572}, {700.0, 0.06581}};
   for (const auto& [t, k] : cengel) {
     published_check("conductivity of air at " + std::to_string(int(t)) + " degC [mW/(m K)]",
                     "Cengel, Heat and Mass Transfer, Table A-15", Standing::published, 1e3 * k,
@@ -183,7 +188,9 @@ TEST(GasMixture, BlendsByMassWithoutLosingAnySpecies) {
   const MassFlow other = 0.001 * kilogram_per_second;
   const GasMixture both = blend(gas, one, air, other);
   for (const Species s : all_species) {
-    const auto moles = [s](const GasMixture& g, MassFlow f) { return (f / g.molar_mass()).value() * g.mole_fraction(s); };
+    const auto moles = [s](const GasMixture& g, MassFlow f) {
+      return (f / g.molar_mass()).value() * g.mole_fraction(s);
+    };
     EXPECT_NEAR(moles(both, one + other), moles(gas, one) + moles(air, other), 1e-15);
   }
   const GasMixture alone = blend(gas, one, air, 0.0 * kilogram_per_second);
@@ -197,7 +204,8 @@ TEST(GasTable, AgreesWithItsMixture) {
   const GasTable table{gas};
   for (double t = 221.0; t < 2619.0; t += 7.3) {
     const Temperature at = kelvins(t);
-    EXPECT_EQ(in(table.specific_heat(at), joule_per_kilogram_kelvin), in(gas.specific_heat(at), joule_per_kilogram_kelvin));
+    EXPECT_EQ(in(table.specific_heat(at), joule_per_kilogram_kelvin),
+              in(gas.specific_heat(at), joule_per_kilogram_kelvin));
     EXPECT_EQ(in(table.specific_enthalpy(at), joule_per_kilogram), in(gas.specific_enthalpy(at), joule_per_kilogram));
     EXPECT_NEAR(in(table.viscosity(at) / gas.viscosity(at), Ratio{1.0}), 1.0, 1e-4) << t;
     EXPECT_NEAR(in(table.conductivity(at) / gas.conductivity(at), Ratio{1.0}), 1.0, 1e-4) << t;

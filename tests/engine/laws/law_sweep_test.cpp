@@ -55,15 +55,14 @@ RC_GTEST_PROP(Sweep, LossesOfPiecesAreFiniteAndNotNegative, ()) {
   const double area = between(0.01, 1.0);
   const Area narrow = area * square_metre;
   const Area wide = 1.0 * square_metre;
-  for (const Ratio& k : {mitre_bend(angle * degree), smooth_bend(ratio, angle * degree),
-                        gored_bend(3, ratio, angle * degree), gored_bend(4, ratio, angle * degree),
-                        gored_bend(5, ratio, angle * degree), rectangular_mitre_bend(ratio, angle * degree),
-                        sharp_restriction(area), sudden_expansion(narrow, wide), sudden_contraction(wide, narrow),
-                        gradual_expansion(narrow, wide, angle * degree),
-                        gradual_contraction(wide, narrow, angle * degree), blade_damper(angle * degree),
-                        rain_cap(ratio), thin_wall_entry(area * 0.05), bellmouth_entry(area * 0.2),
-                        mitre_reynolds_factor(over_decades(1.0, 1e7)), stamped_elbow_90(ratio * 100.0 * millimetre),
-                        pleated_elbow_45(ratio * 100.0 * millimetre)}) {
+  for (const Ratio& k :
+       {mitre_bend(angle * degree), smooth_bend(ratio, angle * degree), gored_bend(3, ratio, angle * degree),
+        gored_bend(4, ratio, angle * degree), gored_bend(5, ratio, angle * degree),
+        rectangular_mitre_bend(ratio, angle * degree), sharp_restriction(area), sudden_expansion(narrow, wide),
+        sudden_contraction(wide, narrow), gradual_expansion(narrow, wide, angle * degree),
+        gradual_contraction(wide, narrow, angle * degree), blade_damper(angle * degree), rain_cap(ratio),
+        thin_wall_entry(area * 0.05), bellmouth_entry(area * 0.2), mitre_reynolds_factor(over_decades(1.0, 1e7)),
+        stamped_elbow_90(ratio * 100.0 * millimetre), pleated_elbow_45(ratio * 100.0 * millimetre)}) {
     RC_ASSERT(std::isfinite(k.value()) && k.value() >= 0.0);
   }
 }
@@ -79,7 +78,8 @@ RC_GTEST_PROP(Sweep, LossesOfPiecesHaveNoJumps, ()) {
   expect_no_jump([](double a) { return blade_damper(a * degree).value(); }, angle, 1e-6, 1e-3);
   const Area one = 1.0 * square_metre;
   expect_no_jump([&](double a) { return gradual_expansion(share * one, one, a * degree).value(); }, angle, 1e-6, 1e-6);
-  expect_no_jump([&](double a) { return gradual_contraction(one, share * one, a * degree).value(); }, angle, 1e-6, 1e-3);
+  expect_no_jump([&](double a) { return gradual_contraction(one, share * one, a * degree).value(); }, angle, 1e-6,
+                 1e-3);
   expect_no_jump([](double phi) { return sharp_restriction(phi).value(); }, share, 1e-9 * share,
                  1e-7 * (1.0 + sharp_restriction(share).value()));
   RC_ASSERT(sharp_restriction(share + 0.005).value() < sharp_restriction(share).value());

@@ -21,8 +21,8 @@ double saturation_at(double celsius_t) { return in(saturation_pressure(celsius(c
 
 TEST(SaturationPressure, IsThatOfTheSteamTables) {
   // IAPWS-IF97 rounded as in its steam tables.
-  const std::pair<double, double> rows[] = {{0.01, 611.657}, {10.0, 1228.2},  {20.0, 2339.3}, {30.0, 4247.0},
-                                            {40.0, 7384.9},  {50.0, 12352.0}, {60.0, 19946.0}, {70.0, 31201.0},
+  const std::pair<double, double> rows[] = {{0.01, 611.657}, {10.0, 1228.2},  {20.0, 2339.3},   {30.0, 4247.0},
+                                            {40.0, 7384.9},  {50.0, 12352.0}, {60.0, 19946.0},  {70.0, 31201.0},
                                             {80.0, 47415.0}, {90.0, 70182.0}, {100.0, 101420.0}};
   for (const auto& [t, p] : rows) {
     published_check("saturation pressure at " + std::to_string(t).substr(0, 5) + " degC [Pa]",
@@ -45,9 +45,8 @@ TEST(SaturationPressure, AgreesWithBuckBetweenFreezingAndBoiling) {
 }
 
 TEST(SaturationPressure, GoesOverToIceBelowTheTriplePoint) {
-  published_check("sublimation pressure at 230 K [Pa]", "IAPWS R14-08(2011), verification value",
-                  Standing::from_memory, 8.94735, in(saturation_pressure(kelvins(230.0)), pascal),
-                  within_percent(1e-4));
+  published_check("sublimation pressure at 230 K [Pa]", "IAPWS R14-08(2011), verification value", Standing::from_memory,
+                  8.94735, in(saturation_pressure(kelvins(230.0)), pascal), within_percent(1e-4));
   const double below = in(saturation_pressure(kelvins(std::nextafter(273.16, 0.0))), pascal);
   const double above = in(saturation_pressure(kelvins(273.16)), pascal);
   EXPECT_NEAR(below / above, 1.0, 1e-6);
@@ -77,8 +76,8 @@ TEST(DewPoint, OfNoVapourAtAllIsTheEndOfTheRelation) {
 
 TEST(VapourDiffusivity, IsThatOfWaterInAir) {
   published_check("diffusivity of water vapour in air, 298 K [mm2/s]", "Incropera & DeWitt Table A.8",
-                  Standing::from_memory, 26.0,
-                  1e6 * vapour_diffusivity(kelvins(298.0), 101325.0 * pascal).value(), within_percent(6.0));
+                  Standing::from_memory, 26.0, 1e6 * vapour_diffusivity(kelvins(298.0), 101325.0 * pascal).value(),
+                  within_percent(6.0));
 }
 
 TEST(CondensingFlux, IsZeroOnAWallAboveTheDewPoint) {
@@ -92,10 +91,10 @@ TEST(CondensingFlux, IsZeroOnAWallAboveTheDewPoint) {
 }
 
 TEST(CondensingFlux, FollowsTheAnalogyOfHeatAndMass) {
-  // By hand: h 10 W/m2K, gas 80 degC, wall 20 degC, 8 % water at 101325 Pa, film 50 degC. There the gas has 1.059 kg/m3,
-  // 1.051 kJ/(kg K) and 0.0275 W/(m K), vapour diffuses at 2.96e-5 m2/s: Le = 2.47/2.96 = 0.835, Le^(2/3) = 0.887,
-  // h_m = 10/(1113 x 0.887) = 1.013e-2 m/s; vapour scale 101325 x 0.018015/(8.314 x 323.15) = 0.679 kg/m3;
-  // drive ln((101325 - 2339)/(101325 - 8106)) = 0.0600.
+  // By hand: h 10 W/m2K, gas 80 degC, wall 20 degC, 8 % water at 101325 Pa, film 50 degC. There the gas has 1.059
+  // kg/m3, 1.051 kJ/(kg K) and 0.0275 W/(m K), vapour diffuses at 2.96e-5 m2/s: Le = 2.47/2.96 = 0.835, Le^(2/3) =
+  // 0.887, h_m = 10/(1113 x 0.887) = 1.013e-2 m/s; vapour scale 101325 x 0.018015/(8.314 x 323.15) = 0.679 kg/m3; drive
+  // ln((101325 - 2339)/(101325 - 8106)) = 0.0600.
   const GasMixture gas = moist_air(0.08);
   const double ours = condensing_flux(10.0 * watt_per_square_metre_kelvin, gas, 8106.0 * pascal, 101325.0 * pascal,
                                       celsius(20.0), celsius(80.0))

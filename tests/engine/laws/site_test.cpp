@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/gas/mixture.hpp"
+#include "engine/moisture/saturation.hpp"
 #include "engine/site/atmosphere.hpp"
 #include "engine/site/house.hpp"
-#include "engine/moisture/saturation.hpp"
-#include "engine/gas/mixture.hpp"
 #include "tests/support/published_check.hpp"
 #include "tests/support/reference_table.hpp"
 
@@ -56,8 +56,8 @@ TEST(RoomGauge, IsNegativeBelowTheNeutralPlaneOfAWarmHouse) {
   const Density warm = 1.204 * kilogram_per_cubic_metre;
   // 0 against 20 degC over 2.5 m: 0.088 x 9.80665 x 2.5 = 2.157 Pa.
   published_check("room pressure 2.5 m below the neutral plane, 0/20 degC [Pa]", "hydrostatics, worked by hand",
-                  Standing::published, -2.157, in(room_gauge(0.0 * metre, 2.5 * metre, cold, warm, 0.0 * pascal), pascal),
-                  within(0.001));
+                  Standing::published, -2.157,
+                  in(room_gauge(0.0 * metre, 2.5 * metre, cold, warm, 0.0 * pascal), pascal), within(0.001));
   EXPECT_GT(room_gauge(4.0 * metre, 2.5 * metre, cold, warm, 0.0 * pascal).value(), 0.0);
   EXPECT_GT(room_gauge(0.0 * metre, 2.5 * metre, warm, cold, 0.0 * pascal).value(), 0.0);  // colder house
   EXPECT_DOUBLE_EQ(room_gauge(2.5 * metre, 2.5 * metre, cold, warm, 5.0 * pascal).value(), -5.0);
@@ -90,10 +90,11 @@ TEST(NeutralLevel, BalancesTheFlowsThroughTwoOpenings) {
     EXPECT_NEAR(flow(low, out, cold, out - room), flow(high, room, height - cold, out - room), 1e-12);
   }
   // Equal openings: a little below the middle.
-  published_check("neutral level of equal openings, share of the height", "ASHRAE Fundamentals, infiltration",
-                  Standing::from_memory, 1.0 / (1.0 + 293.15 / 273.15),
-                  neutral_level(height, 0.02 * square_metre, 0.02 * square_metre, 293.15 / 273.15 * room, room) / height,
-                  within(1e-12));
+  published_check(
+      "neutral level of equal openings, share of the height", "ASHRAE Fundamentals, infiltration",
+      Standing::from_memory, 1.0 / (1.0 + 293.15 / 273.15),
+      neutral_level(height, 0.02 * square_metre, 0.02 * square_metre, 293.15 / 273.15 * room, room) / height,
+      within(1e-12));
 }
 
 TEST(WindPressure, IsTheDynamicPressureTimesItsCoefficient) {

@@ -129,8 +129,10 @@ RC_GTEST_PROP(Sweep, OutsideFilmsAreFiniteAndPositive, ()) {
   const Temperature ambient = celsius(between(-40.0, 40.0));
   const Pressure p = between(60000.0, 103000.0) * pascal;
   for (const FilmCoefficient& h :
-       {horizontal_cylinder_film(size, celsius(surface), ambient, p), vertical_wall_film(size, celsius(surface), ambient, p),
-        plate_facing_up_film(size, celsius(surface), ambient, p), plate_facing_down_film(size, celsius(surface), ambient, p),
+       {horizontal_cylinder_film(size, celsius(surface), ambient, p),
+        vertical_wall_film(size, celsius(surface), ambient, p),
+        plate_facing_up_film(size, celsius(surface), ambient, p),
+        plate_facing_down_film(size, celsius(surface), ambient, p),
         cross_flow_film(size, celsius(surface), ambient, p, over_decades(1e-3, 30.0) * metre_per_second),
         radiation_film(between(0.05, 1.0), celsius(surface), ambient)}) {
     RC_ASSERT(std::isfinite(h.value()) && h.value() >= 0.0 && h.value() < 2000.0);
@@ -164,7 +166,9 @@ RC_GTEST_PROP(Sweep, MassesResistMoreTheLongerTheyWarm, ()) {
   const Conductivity k = between(0.1, 3.0) * watt_per_metre_kelvin;
   const Diffusivity a = over_decades(1e-7, 2e-6) * square_metre / second;
   const double t = over_decades(1.0, 1e6);
-  const auto resistance = [&](double seconds) { return penetration_resistance(radius, k, a, seconds * second).value(); };
+  const auto resistance = [&](double seconds) {
+    return penetration_resistance(radius, k, a, seconds * second).value();
+  };
   RC_ASSERT(std::isfinite(resistance(t)) && resistance(t) > 0.0);
   RC_ASSERT(resistance(1.01 * t) > resistance(t));
   expect_no_jump(resistance, t, 1e-9 * t, 1e-8 * resistance(t));
