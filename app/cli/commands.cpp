@@ -1,0 +1,11 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/command.hpp"
+
+namespace fluewright {
+
+std::vector<Command> add_all_commands(CLI::App& parser) {
+  return {add_check(parser), add_pieces(parser), add_demos(parser)};
+}
+
+}  // namespace fluewright

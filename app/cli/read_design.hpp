@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/shared/design_file.hpp"
+
+#include <string>
+
+namespace fluewright {
+
+/// A design by path, or a shipped demo by "demo:ID".
+[[nodiscard]] ReadResult read_design(const std::string& name, const Library& library);
+
+}  // namespace fluewright

@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shared/report.hpp"
+#include "app/shared/text_table.hpp"
+#include "app/shared/words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace fluewright {
+
+namespace {
+
+constexpr std::size_t line_width = 96;
+constexpr std::size_t step_in = 2;
+
+/// A part of the report: a heading and what stands under it. Nothing at all if nothing stands there.
+std::string part(std::string_view heading, const std::string& body) {
+  return body.empty() ? std::string{} : fmt::format("\n{}\n{}", heading, body);
+}
+
+std::string verdict_line(const Assessment& assessment, UnitSystem units) {
+  if (!assessment.verdict || !assessment.worst_age) return "  not known: the drawing is not complete\n";
+  return fmt::format("  {}: {} to spare at the least ({})\n", word(*assessment.verdict),
+                     show(assessment.worst_margin, units).text(), word(*assessment.worst_age));
+}
+
+std::string margin_table(const Assessment& assessment, UnitSystem units) {
+  if (assessment.design_flow.empty()) return {};
+  TextTable table;
+  table.row({"", "margin", "buoyancy", "resistance", "room", "exit", ""});
+  for (const DesignFlow& flow : assessment.design_flow) {
+    table.row({std::string(word(flow.age)), show(flow.margin, units).text(), show(flow.buoyancy, units).text(),
+               show(flow.resistance, units).text(), show(flow.room_gauge, units).text(),
+               show(flow.exit_temperature, units).text(), flow.quick_estimate ? "quick estimate" : ""});
+  }
+  return table.text(step_in);
+}
+
+std::string running_table(const Assessment& assessment, UnitSystem units) {
+  const OperatingPoint* point = assessment.running_point();
+  if (point == nullptr) return assessment.path.complete ? "  nowhere: no flow from the inlet to the cap holds itself\n" : "";
+  TextTable table;
+  table.row({"excess air", show(point->excess_air_ratio, units).text()});
+  table.row({"flue gas", show(point->flue_gas, units, Meaning::mass_flow_gas).text()});
+  table.row({"burn rate", show(point->burn_rate, units).text()});
+  table.row({"fire", show(point->fire_temperature, units).text()});
+  table.row({"exit", show(point->exit_temperature, units).text()});
+  table.row({"heat released", show(point->heat.released, units).text()});
+  table.row({"  to the room", show(point->heat.to_room, units).text()});
+  table.row({"  into the mass", show(point->heat.into_mass, units).text()});
+  table.row({"  to outdoors", show(point->heat.to_outdoors, units).text()});
+  table.row({"  up the stack", show(point->heat.stack_loss, units).text()});
+  table.row({"  unburned", show(point->heat.unburned, units).text()});
+  return table.text(step_in);
+}
+
+std::string wet_lines(const Design& design, const Library& library, const Assessment& assessment, UnitSystem units) {
+  if (!assessment.condensation) return {};
+  const Condensation& wet = *assessment.condensation;
+  TextTable table;
+  table.row({"begins", condensation_sentence(assessment, design, library, units)});
+  table.row({"dew point", show(wet.dew_point, units).text()});
+  if (wet.starts_at) table.row({"water", show(wet.rate, units, Meaning::water_rate).text()});
+  return table.text(step_in);
+}
+
+/// One row a piece: how the gas leaves it.
+std::string piece_table(const Design& design, const Library& library, const Assessment& assessment, UnitSystem units) {
+  if (assessment.profile.empty()) return {};
+  TextTable table;
+  table.row({"leaving", "along", "height", "gas", "wall", "outside", "gauge", "room", "speed", "loss", "buoyancy"});
+  Pressure loss{};
+  Pressure buoyancy{};
+  for (std::size_t i = 0; i < assessment.profile.size(); ++i) {
+    const SliceState& slice = assessment.profile[i];
+    loss += slice.loss;
+    buoyancy += slice.buoyancy;
+    const bool last_of_piece = i + 1 == assessment.profile.size() || assessment.profile[i + 1].piece != slice.piece;
+    if (!last_of_piece) continue;
+    table.row({piece_name(design, library, slice.piece), show(slice.s, units, Meaning::run_length).text(),
+               show(slice.z, units, Meaning::height).text(), show(slice.gas, units).text(), show(slice.wall, units).text(),
+               show(slice.surface, units).text(), show(slice.gauge, units).text(), show(slice.room_gauge, units).text(),
+               show(slice.velocity, units).text(), show(loss, units).text(), show(buoyancy, units).text()});
+    loss = {};
+    buoyancy = {};
+  }
+  return table.text(step_in);
+}
+
+std::string finding_lines(const Design& design, const Library& library, const Assessment& assessment, UnitSystem units) {
+  std::string lines;
+  for (const Finding& finding : assessment.findings) {
+    const std::string text = fmt::format("{}: {}", word(finding.severity), sentence(finding, design, library, units));
+    lines += wrapped(text, line_width, step_in);
+  }
+  return lines;
+}
+
+std::string caution_lines() {
+  std::string lines;
+  for (const std::string& caution : cautions()) lines += wrapped("- " + caution, line_width, step_in);
+  return lines;
+}
+
+}  // namespace
+
+std::string assessment_text(const Design& design, const Library& library, const Assessment& assessment, UnitSystem units) {
+  std::string text = (design.title.empty() ? "Untitled" : design.title) + "\n";
+  text += wrapped(design.scene, line_width, step_in);
+  text += part("Does it draw?", verdict_line(assessment, units));
+  text += part("Draft to spare at the wanted fire", margin_table(assessment, units));
+  text += part("Where it settles", running_table(assessment, units));
+  text += part("Wet walls", wet_lines(design, library, assessment, units));
+  text += part("Worth knowing", finding_lines(design, library, assessment, units));
+  text += part(assessment.profile_is_operating ? "Along the path, where it settles" : "Along the path, at the wanted fire",
+               piece_table(design, library, assessment, units));
+  text += part("Before anyone builds", caution_lines());
+  return text;
+}
+
+}  // namespace fluewright
