@@ -7,8 +7,8 @@
 #include "app/shared/report.hpp"
 #include "app/shared/words.hpp"
 
-#include <CLI/CLI.hpp>
 #include <spdlog/spdlog.h>
+#include <CLI/CLI.hpp>
 
 #include <cmath>
 #include <iostream>
@@ -42,7 +42,8 @@ ExitStatus check(const CheckOptions& options) {
   const auto& document = std::get<DesignDocument>(read);
   for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
   const Assessment assessment = assess(document.design, *library);
-  spdlog::info("checked {}: {} pieces, {} findings", options.design, document.design.pieces.size(), assessment.findings.size());
+  spdlog::info("checked {}: {} pieces, {} findings", options.design, document.design.pieces.size(),
+               assessment.findings.size());
   if (options.json) {
     std::cout << assessment_json(document.design, *library, assessment).dump(2) << '\n';
   } else {
@@ -60,16 +61,21 @@ ExitStatus check(const CheckOptions& options) {
 
 Command add_check(CLI::App& parser) {
   auto options = std::make_shared<CheckOptions>();
-  CLI::App* command = parser.add_subcommand("check", "Does it draw? Draft to spare, temperatures, wet walls, pressures along the path");
-  command->add_option("DESIGN", options->design, "A design file, or demo:ID for a demo that ships with the program")->required();
+  CLI::App* command =
+      parser.add_subcommand("check", "Does it draw? Draft to spare, temperatures, wet walls, pressures along the path");
+  command->add_option("DESIGN", options->design, "A design file, or demo:ID for a demo that ships with the program")
+      ->required();
   command->add_flag("--json", options->json, "JSON with units in the keys instead of a table");
   add_unit_option(*command, options->units);
   command
-      ->add_option("--fail-below", options->fail_below, "Exit with status 1 if the least draft to spare is under this many pascals")
+      ->add_option("--fail-below", options->fail_below,
+                   "Exit with status 1 if the least draft to spare is under this many pascals")
       ->type_name("PA")
       ->check([](const std::string& text) {
         double number = 0.0;
-        return CLI::detail::lexical_cast(text, number) && std::isfinite(number) ? std::string{} : "--fail-below: a number of pascals is wanted";
+        return CLI::detail::lexical_cast(text, number) && std::isfinite(number)
+                   ? std::string{}
+                   : "--fail-below: a number of pascals is wanted";
       });
   return {command, [options] { return check(*options); }};
 }

@@ -3,8 +3,8 @@
 #include "app/cli/command.hpp"
 #include "app/shared/log.hpp"
 
-#include <CLI/CLI.hpp>
 #include <spdlog/spdlog.h>
+#include <CLI/CLI.hpp>
 
 #include <iostream>
 

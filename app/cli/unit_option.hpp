@@ -10,10 +10,12 @@ namespace fluewright {
 
 /// --unit metric|imperial into `units`.
 inline void add_unit_option(CLI::App& parser, UnitSystem& units) {
-  static const std::map<std::string, UnitSystem> systems{{"metric", UnitSystem::metric}, {"imperial", UnitSystem::imperial}};
+  static const std::map<std::string, UnitSystem> systems{{"metric", UnitSystem::metric},
+                                                         {"imperial", UnitSystem::imperial}};
   parser
       .add_option_function<std::string>(
-          "--unit", [&units](const std::string& word) { units = systems.at(word); }, "Units of the table (JSON is always metric)")
+          "--unit", [&units](const std::string& word) { units = systems.at(word); },
+          "Units of the table (JSON is always metric)")
       ->check(CLI::IsMember({"metric", "imperial"}))
       ->default_str("metric");
 }

@@ -37,10 +37,12 @@ ReadResult read_design_file(const fs::path& path, const Library& library) {
   return read_design_text(text, library);
 }
 
-std::optional<FileFault> save_design_file(const DesignDocument& document, const Library& library, const fs::path& path) {
+std::optional<FileFault> save_design_file(const DesignDocument& document, const Library& library,
+                                          const fs::path& path) {
   if (document.read_only) {
-    return FileFault{{"This design comes from a newer version of the program and is open for reading only; saving it here "
-                      "could lose what this version does not know."}};
+    return FileFault{
+        {"This design comes from a newer version of the program and is open for reading only; saving it here "
+         "could lose what this version does not know."}};
   }
   const std::string text = write_design_text(document, library);
   // What could not be opened again must not replace what can.

@@ -21,8 +21,8 @@ struct DesignDocument {
   Design design;
   nlohmann::ordered_json unknown;  ///< keys this version does not know, by where they stood; written back on save
   int file_version = 0;
-  bool read_only = false;          ///< the file is from a newer version
-  std::vector<std::string> remarks;///< what a person should know ("from a newer version: opened read-only")
+  bool read_only = false;            ///< the file is from a newer version
+  std::vector<std::string> remarks;  ///< what a person should know ("from a newer version: opened read-only")
 };
 
 /// Why a file could not be read or written: one message a fault, each naming piece, field, value and allowed range.

@@ -50,7 +50,8 @@ class Reader {
 };
 
 /// A number or word as the catalogue's field wants it; a fault otherwise.
-std::optional<FieldValue> Reader::read_value(const ordered_json& json, const FieldSpec& spec, const std::string& subject) {
+std::optional<FieldValue> Reader::read_value(const ordered_json& json, const FieldSpec& spec,
+                                             const std::string& subject) {
   std::optional<FieldValue> value;
   if (is_word_kind(spec.kind)) {
     if (json.is_string()) value = json.get<std::string>();
@@ -141,8 +142,8 @@ Piece Reader::read_piece(const ordered_json& json, ordered_json& kept) {
   }
   if (json.contains("fields")) read_fields(json["fields"], owner, piece, kept);
   if (library_.piece_type(piece.type) == nullptr) {
-    document_.remarks.push_back(
-        fmt::format("{} is of a type “{}” that is not in the catalogue; it is kept and not calculated.", owner, piece.type));
+    document_.remarks.push_back(fmt::format(
+        "{} is of a type “{}” that is not in the catalogue; it is kept and not calculated.", owner, piece.type));
   }
   return piece;
 }
@@ -156,7 +157,8 @@ void Reader::read_pieces() {
     ordered_json kept_here = ordered_json::object();
     Piece piece = read_piece(json, kept_here);
     if (!ids.insert(piece.id).second) {
-      faults_.push_back(fmt::format("Piece “{0}”, id: “{0}” stands twice; every piece needs an id of its own.", piece.id));
+      faults_.push_back(
+          fmt::format("Piece “{0}”, id: “{0}” stands twice; every piece needs an id of its own.", piece.id));
     }
     keep_under(kept, piece.id, std::move(kept_here));
     document_.design.pieces.push_back(std::move(piece));
@@ -189,8 +191,8 @@ void Reader::read_joints() {
     if (!a || !b) continue;
     for (const auto& [port, key] : {std::pair{*a, "a"}, std::pair{*b, "b"}}) {
       if (ids.find(port.piece) == ids.end()) {
-        faults_.push_back(fmt::format("{}, {}: “{}” is not allowed; it must be the id of a piece of this design.", owner, key,
-                                      port.piece));
+        faults_.push_back(fmt::format("{}, {}: “{}” is not allowed; it must be the id of a piece of this design.",
+                                      owner, key, port.piece));
       }
     }
     ordered_json kept_here = ordered_json::object();
@@ -241,23 +243,25 @@ ReadResult Reader::read() {
   read_pieces();
   read_joints();
   read_walls();
-  keep_unknown(file_, {"fluewright_design", "title", "scene", "site", "room", "fire", "pieces", "joints", "walls", "notes"},
+  keep_unknown(file_,
+               {"fluewright_design", "title", "scene", "site", "room", "fire", "pieces", "joints", "walls", "notes"},
                document_.unknown);
   if (document_.file_version > current_file_version) {
     document_.read_only = true;
     document_.remarks.insert(
         document_.remarks.begin(),
-        fmt::format("This file is from a newer version of the program (its layout is number {}, this version knows number {}). "
-                    "It is open for reading only, so that nothing in it gets lost.",
-                    document_.file_version, current_file_version));
+        fmt::format(
+            "This file is from a newer version of the program (its layout is number {}, this version knows number {}). "
+            "It is open for reading only, so that nothing in it gets lost.",
+            document_.file_version, current_file_version));
   }
   if (!faults_.empty()) return FileFault{std::move(faults_)};
   return std::move(document_);
 }
 
 std::string too_large(std::uintmax_t bytes) {
-  return fmt::format("The file is {:.1f} MiB; a design may be at most {} MiB.", static_cast<double>(bytes) / (1024.0 * 1024.0),
-                     largest_design_file / (1024 * 1024));
+  return fmt::format("The file is {:.1f} MiB; a design may be at most {} MiB.",
+                     static_cast<double>(bytes) / (1024.0 * 1024.0), largest_design_file / (1024 * 1024));
 }
 
 /// The marker that says which layout a file has, or why there is none.

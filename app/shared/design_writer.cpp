@@ -40,7 +40,8 @@ ordered_json piece_json(const Piece& piece, const Library& library, const ordere
   json["id"] = piece.id;
   json["type"] = piece.type;
   put_text(json, "label", piece.label);
-  json["at"] = {{"x_mm", millimetres(piece.at.x)}, {"y_mm", millimetres(piece.at.y)}, {"z_mm", millimetres(piece.at.z)}};
+  json["at"] = {
+      {"x_mm", millimetres(piece.at.x)}, {"y_mm", millimetres(piece.at.y)}, {"z_mm", millimetres(piece.at.z)}};
   put_back(json["at"], kept_under(kept, "at"));
   put_heading(json, piece.heading);
   if (json["heading"].is_object()) put_back(json["heading"], kept_under(kept, "heading"));
@@ -49,7 +50,8 @@ ordered_json piece_json(const Piece& piece, const Library& library, const ordere
   if (const PieceType* type = library.piece_type(piece.type)) {
     for (const FieldSpec& spec : type->fields) {
       const auto given = piece.fields.find(spec.key);
-      if (given != piece.fields.end()) fields[file_key(spec.kind, spec.key)] = to_file_value(given->second, spec.kind, spec.key);
+      if (given != piece.fields.end())
+        fields[file_key(spec.kind, spec.key)] = to_file_value(given->second, spec.kind, spec.key);
     }
   }
   put_back(fields, kept_under(kept, "fields"));
@@ -75,9 +77,9 @@ ordered_json wall_json(const Wall& wall, const ordered_json& kept) {
   put_text(json, "name", wall.name);
   ordered_json layers = ordered_json::array();
   for (const WallLayer& layer : wall.layers) {
-    ordered_json entry = {{"material", layer.material},
-                          {"thickness_mm", shortest_number(in(layer.thickness, millimetre), layer.thickness.value(),
-                                                           enter_millimetres)}};
+    ordered_json entry = {
+        {"material", layer.material},
+        {"thickness_mm", shortest_number(in(layer.thickness, millimetre), layer.thickness.value(), enter_millimetres)}};
     put_back(entry, kept_under(kept_under(kept, "layers"), std::to_string(layers.size())));
     layers.push_back(std::move(entry));
   }

@@ -19,8 +19,10 @@ bool not_above(const FieldValue& a, const FieldValue& b) {
                                        [&](const auto& left) {
                                          using Value = std::decay_t<decltype(left)>;
                                          const auto& right = std::get<Value>(b);
-                                         if constexpr (std::is_same_v<Value, Count>) return left.value <= right.value;
-                                         else return left <= right;
+                                         if constexpr (std::is_same_v<Value, Count>)
+                                           return left.value <= right.value;
+                                         else
+                                           return left <= right;
                                        },
                                        a);
 }
@@ -33,12 +35,18 @@ std::string join(const std::vector<std::string>& words) {
 
 std::string kind_text(const FieldSpec& spec) {
   switch (spec.kind) {
-    case FieldKind::choice: return "one of " + join(spec.choices);
-    case FieldKind::wall: return "the id of a wall";
-    case FieldKind::material: return "the id of a material";
-    case FieldKind::wood: return "the id of a wood";
-    case FieldKind::count: return "a whole number";
-    default: return "a number";
+    case FieldKind::choice:
+      return "one of " + join(spec.choices);
+    case FieldKind::wall:
+      return "the id of a wall";
+    case FieldKind::material:
+      return "the id of a material";
+    case FieldKind::wood:
+      return "the id of a wood";
+    case FieldKind::count:
+      return "a whole number";
+    default:
+      return "a number";
   }
 }
 
@@ -49,7 +57,8 @@ bool is_allowed(const FieldValue& value, const FieldSpec& spec) {
     const auto* word = std::get_if<std::string>(&value);
     return word != nullptr && std::find(spec.choices.begin(), spec.choices.end(), *word) != spec.choices.end();
   }
-  if (is_word_kind(spec.kind)) return std::holds_alternative<std::string>(value) && !std::get<std::string>(value).empty();
+  if (is_word_kind(spec.kind))
+    return std::holds_alternative<std::string>(value) && !std::get<std::string>(value).empty();
   if (spec.lowest && !not_above(*spec.lowest, value)) return false;
   if (spec.highest && !not_above(value, *spec.highest)) return false;
   return value.index() == spec.fallback.index();

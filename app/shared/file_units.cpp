@@ -21,13 +21,20 @@ struct KindRow {
 };
 
 constexpr KindRow kinds[] = {
-    {FieldKind::length, "length", "mm"},         {FieldKind::angle, "angle", "deg"},
-    {FieldKind::ratio, "ratio", ""},             {FieldKind::count, "count", ""},
-    {FieldKind::pressure, "pressure", "Pa"},     {FieldKind::temperature, "temperature", "C"},
-    {FieldKind::mass_flow, "mass_flow", "kg_h"}, {FieldKind::velocity, "velocity", "m_s"},
-    {FieldKind::volume_flow, "volume_flow", "m3_h"}, {FieldKind::volume, "volume", "m3"},
-    {FieldKind::choice, "choice", ""},           {FieldKind::wall, "wall", ""},
-    {FieldKind::material, "material", ""},       {FieldKind::wood, "wood", ""},
+    {FieldKind::length, "length", "mm"},
+    {FieldKind::angle, "angle", "deg"},
+    {FieldKind::ratio, "ratio", ""},
+    {FieldKind::count, "count", ""},
+    {FieldKind::pressure, "pressure", "Pa"},
+    {FieldKind::temperature, "temperature", "C"},
+    {FieldKind::mass_flow, "mass_flow", "kg_h"},
+    {FieldKind::velocity, "velocity", "m_s"},
+    {FieldKind::volume_flow, "volume_flow", "m3_h"},
+    {FieldKind::volume, "volume", "m3"},
+    {FieldKind::choice, "choice", ""},
+    {FieldKind::wall, "wall", ""},
+    {FieldKind::material, "material", ""},
+    {FieldKind::wood, "wood", ""},
 };
 
 const KindRow& row_of(FieldKind kind) {
@@ -107,22 +114,32 @@ std::string file_key(FieldKind kind, std::string_view key) {
 
 std::optional<FieldValue> from_file_number(double number, FieldKind kind, std::string_view key) {
   switch (kind) {
-    case FieldKind::length: return FieldValue{number * (in_metres(key) ? metre : millimetre)};
-    case FieldKind::angle: return FieldValue{number * degree};
-    case FieldKind::ratio: return FieldValue{Ratio{number}};
+    case FieldKind::length:
+      return FieldValue{number * (in_metres(key) ? metre : millimetre)};
+    case FieldKind::angle:
+      return FieldValue{number * degree};
+    case FieldKind::ratio:
+      return FieldValue{Ratio{number}};
     case FieldKind::count:
       if (std::round(number) != number || std::abs(number) > std::numeric_limits<int>::max()) return std::nullopt;
       return FieldValue{Count{static_cast<int>(number)}};
-    case FieldKind::pressure: return FieldValue{number * pascal};
-    case FieldKind::temperature: return FieldValue{celsius(number)};
-    case FieldKind::mass_flow: return FieldValue{number * kilogram_per_hour};
-    case FieldKind::velocity: return FieldValue{number * metre_per_second};
-    case FieldKind::volume_flow: return FieldValue{number * cubic_metre_per_hour};
-    case FieldKind::volume: return FieldValue{number * cubic_metre};
+    case FieldKind::pressure:
+      return FieldValue{number * pascal};
+    case FieldKind::temperature:
+      return FieldValue{celsius(number)};
+    case FieldKind::mass_flow:
+      return FieldValue{number * kilogram_per_hour};
+    case FieldKind::velocity:
+      return FieldValue{number * metre_per_second};
+    case FieldKind::volume_flow:
+      return FieldValue{number * cubic_metre_per_hour};
+    case FieldKind::volume:
+      return FieldValue{number * cubic_metre};
     case FieldKind::choice:
     case FieldKind::wall:
     case FieldKind::material:
-    case FieldKind::wood: break;
+    case FieldKind::wood:
+      break;
   }
   return std::nullopt;
 }

@@ -48,9 +48,10 @@ class Arguments {
 
  private:
   [[nodiscard]] std::string text(const FieldValue& value) const {
-    constexpr FieldKind kind_of_alternative[] = {
-        FieldKind::length, FieldKind::angle,    FieldKind::ratio,       FieldKind::count,  FieldKind::pressure, FieldKind::temperature,
-        FieldKind::mass_flow, FieldKind::velocity, FieldKind::volume_flow, FieldKind::volume, FieldKind::choice};
+    constexpr FieldKind kind_of_alternative[] = {FieldKind::length,    FieldKind::angle,    FieldKind::ratio,
+                                                 FieldKind::count,     FieldKind::pressure, FieldKind::temperature,
+                                                 FieldKind::mass_flow, FieldKind::velocity, FieldKind::volume_flow,
+                                                 FieldKind::volume,    FieldKind::choice};
     const FieldKind kind = spec_ != nullptr ? spec_->kind : kind_of_alternative[value.index()];
     return show(value, units_, kind, finding_.field).text();
   }
@@ -63,69 +64,90 @@ class Arguments {
 
 std::string drawing_sentence(const Finding& f, const Arguments& a) {
   switch (f.code) {
-    case FindingCode::no_pieces: return "Nothing is drawn yet: begin with what lets the air in, a feed or a door.";
-    case FindingCode::no_inlet: return "Nothing lets air in: the path needs a feed, a door or an outside-air duct.";
-    case FindingCode::no_outlet: return "The path does not reach the open air: it needs a cap or an open stack head.";
+    case FindingCode::no_pieces:
+      return "Nothing is drawn yet: begin with what lets the air in, a feed or a door.";
+    case FindingCode::no_inlet:
+      return "Nothing lets air in: the path needs a feed, a door or an outside-air duct.";
+    case FindingCode::no_outlet:
+      return "The path does not reach the open air: it needs a cap or an open stack head.";
     case FindingCode::several_inlets:
       return fmt::format("{}: this is a second way in for air, and the path has one already.", a.piece());
     case FindingCode::several_outlets:
       return fmt::format("{}: this is a second way out, and the path has one already.", a.piece());
-    case FindingCode::no_fire: return "Nothing burns: the path needs a burn tunnel or a batch box.";
+    case FindingCode::no_fire:
+      return "Nothing burns: the path needs a burn tunnel or a batch box.";
     case FindingCode::several_fires:
       return fmt::format("{}: this is a second fire, and the path has one already.", a.piece());
-    case FindingCode::open_end: return fmt::format("{}: its end “{}” is open; join a piece to it.", a.piece(), f.field);
+    case FindingCode::open_end:
+      return fmt::format("{}: its end “{}” is open; join a piece to it.", a.piece(), f.field);
     case FindingCode::gap:
-      return fmt::format("{}: its end “{}” and the piece it is joined to do not meet; they are {} apart.", a.piece(), f.field,
-                         a.value(Meaning::small_length));
+      return fmt::format("{}: its end “{}” and the piece it is joined to do not meet; they are {} apart.", a.piece(),
+                         f.field, a.value(Meaning::small_length));
     case FindingCode::loop:
       return fmt::format("{}: the path comes back to it; it has to lead on to the open air.", a.piece());
-    case FindingCode::unreached: return fmt::format("{}: it is not on the path from the inlet to the open air.", a.piece());
-    case FindingCode::unknown_port: return fmt::format("{}: it has no end “{}”.", a.piece(), f.field.empty() ? f.text : f.field);
-    case FindingCode::port_taken: return fmt::format("{}: its end “{}” is in two joints; it can only be in one.", a.piece(), f.field);
+    case FindingCode::unreached:
+      return fmt::format("{}: it is not on the path from the inlet to the open air.", a.piece());
+    case FindingCode::unknown_port:
+      return fmt::format("{}: it has no end “{}”.", a.piece(), f.field.empty() ? f.text : f.field);
+    case FindingCode::port_taken:
+      return fmt::format("{}: its end “{}” is in two joints; it can only be in one.", a.piece(), f.field);
     case FindingCode::bore_mismatch:
-      return fmt::format("{}: its end “{}” and the piece it is joined to differ in size; the step costs draft.", a.piece(), f.field);
-    default: return {};
+      return fmt::format("{}: its end “{}” and the piece it is joined to differ in size; the step costs draft.",
+                         a.piece(), f.field);
+    default:
+      return {};
   }
 }
 
 std::string value_sentence(const Finding& f, const Arguments& a) {
   switch (f.code) {
-    case FindingCode::unknown_type: return fmt::format("{}: the type “{}” is not in the catalogue.", a.piece(), f.text);
-    case FindingCode::unknown_material: return fmt::format("{}: there is no material “{}” in the library.", a.subject(), f.text);
+    case FindingCode::unknown_type:
+      return fmt::format("{}: the type “{}” is not in the catalogue.", a.piece(), f.text);
+    case FindingCode::unknown_material:
+      return fmt::format("{}: there is no material “{}” in the library.", a.subject(), f.text);
     case FindingCode::unknown_wall:
       return fmt::format("{}: there is no wall “{}” in the library or in the design.", a.subject(), f.text);
-    case FindingCode::unknown_wood: return fmt::format("{}: there is no wood “{}” in the library.", a.subject(), f.text);
+    case FindingCode::unknown_wood:
+      return fmt::format("{}: there is no wood “{}” in the library.", a.subject(), f.text);
     case FindingCode::out_of_range:
       return fmt::format("{}: {} is not allowed; it must be {}.", a.subject(), a.value(), a.range());
-    case FindingCode::wrong_kind: return fmt::format("{}: the value is of the wrong kind; it must be {}.", a.subject(), a.range());
+    case FindingCode::wrong_kind:
+      return fmt::format("{}: the value is of the wrong kind; it must be {}.", a.subject(), a.range());
     case FindingCode::duplicate_id:
       return fmt::format("{}: the id “{}” stands twice; every piece needs one of its own.", a.piece(), f.piece);
-    default: return {};
+    default:
+      return {};
   }
 }
 
 std::string physics_sentence(const Finding& f, const Arguments& a) {
   switch (f.code) {
     case FindingCode::smoke_leak:
-      return fmt::format("{}: the flue is up to {} above the room here, so a leaky joint lets smoke into the room.", a.piece(),
-                         a.value());
+      return fmt::format("{}: the flue is up to {} above the room here, so a leaky joint lets smoke into the room.",
+                         a.piece(), a.value());
     case FindingCode::wet_wall:
       return fmt::format("{}: its wall is below the dew point from {} in; water forms there and runs down.", a.piece(),
                          a.value(Meaning::run_length));
     case FindingCode::short_of_air:
-      return fmt::format("The fire is starved: it settles at {} times the air it needs, and under 1.5 it smokes.", a.value());
+      return fmt::format("The fire is starved: it settles at {} times the air it needs, and under 1.5 it smokes.",
+                         a.value());
     case FindingCode::overdrawn:
-      return fmt::format("The fire is being cooled: it settles at {} times the air it needs. Choke the inlet.", a.value());
+      return fmt::format("The fire is being cooled: it settles at {} times the air it needs. Choke the inlet.",
+                         a.value());
     case FindingCode::can_run_backwards:
-      return fmt::format("On this day it can also run backwards, into the room; before anything burns the draft is {}.", a.value());
-    case FindingCode::never_draws_forward: return "On this day no flow from the inlet to the cap holds itself.";
+      return fmt::format("On this day it can also run backwards, into the room; before anything burns the draft is {}.",
+                         a.value());
+    case FindingCode::never_draws_forward:
+      return "On this day no flow from the inlet to the cap holds itself.";
     case FindingCode::beyond_validity:
-      return fmt::format("{}: {} stands at {}, outside the temperatures at which its conductivity is known; the nearest known "
-                         "value is used.",
-                         a.piece(), f.text, a.value());
+      return fmt::format(
+          "{}: {} stands at {}, outside the temperatures at which its conductivity is known; the nearest known "
+          "value is used.",
+          a.piece(), f.text, a.value());
     case FindingCode::left_out:
       return fmt::format("{}: what its “{}” does to the draft is left out of this calculation.", a.piece(), a.label());
-    default: return {};
+    default:
+      return {};
   }
 }
 

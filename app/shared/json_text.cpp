@@ -26,7 +26,8 @@ class Watch {
   bool operator()(int depth, ordered_json::parse_event_t event, ordered_json& parsed) {
     using Event = ordered_json::parse_event_t;
     if (event == Event::object_start || event == Event::array_start) {
-      if (depth >= deepest_nesting) throw Refused(fmt::format("The file is nested more than {} deep.", deepest_nesting));
+      if (depth >= deepest_nesting)
+        throw Refused(fmt::format("The file is nested more than {} deep.", deepest_nesting));
       if (event == Event::object_start) keys_.emplace_back();
     } else if (event == Event::object_end) {
       keys_.pop_back();
@@ -55,7 +56,9 @@ Place place_of(std::string_view text, std::size_t byte) {
           last_break == std::string_view::npos ? before.size() + 1 : before.size() - last_break};
 }
 
-std::string scalar(const ordered_json& json) { return json.dump(-1, ' ', false, ordered_json::error_handler_t::replace); }
+std::string scalar(const ordered_json& json) {
+  return json.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
+}
 
 bool all_scalar(const ordered_json& json) {
   return std::all_of(json.begin(), json.end(), [](const ordered_json& entry) { return entry.is_primitive(); });
@@ -108,7 +111,8 @@ std::variant<ordered_json, JsonFault> parse_json(std::string_view text) {
     });
   } catch (const ordered_json::parse_error& error) {
     const Place place = place_of(text, error.byte == 0 ? 0 : error.byte - 1);
-    return JsonFault{fmt::format("This is not JSON: at line {}, column {} something else was expected.", place.line, place.column)};
+    return JsonFault{
+        fmt::format("This is not JSON: at line {}, column {} something else was expected.", place.line, place.column)};
   } catch (const ordered_json::exception&) {
     return JsonFault{"This is not JSON that can be read: a number in it is too large."};
   } catch (const Refused& refused) {

@@ -59,7 +59,8 @@ void check_conditions(const Library& library) {
   for (const Condition& condition : conditions()) {
     const FieldSpec* spec = library.condition(condition.key);
     if (spec == nullptr) fail("conditions", fmt::format("“{}” is missing", condition.key));
-    if (spec->kind != condition.kind) fail("conditions", fmt::format("“{}” is of another kind in the engine", condition.key));
+    if (spec->kind != condition.kind)
+      fail("conditions", fmt::format("“{}” is of another kind in the engine", condition.key));
     check_fallback(library, "conditions", *spec);
   }
   if (library.conditions.size() != conditions().size()) fail("conditions", "there are more than the engine knows");
@@ -75,7 +76,8 @@ void check_library(const Library& library) {
   check_ids("pieces", library.piece_types);
   for (const Wall& wall : library.walls) {
     for (const WallLayer& layer : wall.layers) {
-      if (library.material(layer.material) == nullptr) fail(wall.id, fmt::format("“{}” is no material", layer.material));
+      if (library.material(layer.material) == nullptr)
+        fail(wall.id, fmt::format("“{}” is no material", layer.material));
     }
   }
   for (const PieceType& type : library.piece_types) check_piece_type(library, type);

@@ -99,11 +99,13 @@ WoodSpecies read_wood(DataEntry& data) {
   wood.analysis.oxygen = data.number("oxygen_share", 0.3, 0.6);
   wood.analysis.nitrogen = data.number("nitrogen_share", 0.0, 0.05);
   wood.analysis.ash = data.number("ash_share", 0.0, 0.2);
-  wood.analysis.net_heating_value_daf = data.number("net_heating_value_daf_MJ_kg", 15.0, 25.0) * 1e6 * joule_per_kilogram;
+  wood.analysis.net_heating_value_daf =
+      data.number("net_heating_value_daf_MJ_kg", 15.0, 25.0) * 1e6 * joule_per_kilogram;
   wood.citation = data.citation("source");
   const double sum = wood.analysis.carbon + wood.analysis.hydrogen + wood.analysis.oxygen + wood.analysis.nitrogen;
   constexpr double rounding = 1e-6;
-  if (!(sum > 1.0 - rounding && sum < 1.0 + rounding)) data.fail("the shares of the dry, ash-free substance must add up to 1");
+  if (!(sum > 1.0 - rounding && sum < 1.0 + rounding))
+    data.fail("the shares of the dry, ash-free substance must add up to 1");
   return wood;
 }
 
@@ -189,8 +191,10 @@ const std::vector<Demo>& shipped_demos() {
       const std::string file = fmt::format("demos/{}.fluepath", id.get<std::string>());
       const ordered_json json = embedded_json(file);
       // Only the head is read here; the design itself is read like any other file when it is opened.
-      Demo demo{id.get<std::string>(), json.value("title", ""), json.value("scene", ""), std::string(embedded_text(file))};
-      if (demo.title.empty() || demo.scene.empty()) throw std::runtime_error(file + ": a demo needs a title and a scene");
+      Demo demo{id.get<std::string>(), json.value("title", ""), json.value("scene", ""),
+                std::string(embedded_text(file))};
+      if (demo.title.empty() || demo.scene.empty())
+        throw std::runtime_error(file + ": a demo needs a title and a scene");
       read.push_back(std::move(demo));
     }
     return read;

@@ -17,7 +17,7 @@ namespace fluewright {
 
 /// A demo design as shipped.
 struct Demo {
-  std::string id;     ///< file name without suffix
+  std::string id;  ///< file name without suffix
   std::string title;
   std::string scene;  ///< one paragraph; invented
   std::string text;   ///< the design file

@@ -19,7 +19,8 @@ ordered_json citation_json(const Citation& citation) {
   return {{"source", citation.source}, {"standing", file_word(citation.standing)}};
 }
 
-ordered_json range_json(const FieldSpec& field, const std::optional<FieldValue>& low, const std::optional<FieldValue>& high) {
+ordered_json range_json(const FieldSpec& field, const std::optional<FieldValue>& low,
+                        const std::optional<FieldValue>& high) {
   if (!low || !high) return nullptr;
   return ordered_json::array({to_file_value(*low, field.kind, field.key), to_file_value(*high, field.kind, field.key)});
 }
@@ -37,7 +38,9 @@ ordered_json field_json(const FieldSpec& field) {
   return json;
 }
 
-std::string citation_text(const Citation& citation) { return fmt::format("{} ({})", citation.source, word(citation.standing)); }
+std::string citation_text(const Citation& citation) {
+  return fmt::format("{} ({})", citation.source, word(citation.standing));
+}
 
 std::string field_text(const FieldSpec& field, UnitSystem units) {
   std::string text = fmt::format("{}: {}; {}", field.label, show(field.fallback, units, field.kind, field.key).text(),
@@ -50,7 +53,10 @@ std::string field_text(const FieldSpec& field, UnitSystem units) {
 ordered_json catalogue_json(const Library& library) {
   ordered_json pieces = ordered_json::array();
   for (const PieceType& type : library.piece_types) {
-    ordered_json json = {{"id", type.id}, {"name", type.name}, {"family", type.family}, {"shape", type.shape},
+    ordered_json json = {{"id", type.id},
+                         {"name", type.name},
+                         {"family", type.family},
+                         {"shape", type.shape},
                          {"summary", type.summary}};
     json["fields"] = ordered_json::array();
     for (const FieldSpec& field : type.fields) json["fields"].push_back(field_json(field));

@@ -21,7 +21,8 @@ ordered_json age_key(BenchAge age) {
 
 ordered_json margins_json(const Assessment& assessment) {
   ordered_json json = {{"cold_bench", nullptr}, {"one_hour", nullptr}, {"charged", nullptr}};
-  for (const DesignFlow& flow : assessment.design_flow) json[age_key(flow.age).get<std::string>()] = in(flow.margin, pascal);
+  for (const DesignFlow& flow : assessment.design_flow)
+    json[age_key(flow.age).get<std::string>()] = in(flow.margin, pascal);
   return json;
 }
 
@@ -148,7 +149,8 @@ ordered_json assessment_json(const Design& design, const Library& library, const
   json["operating_point"] = running != nullptr ? point_json(*running) : ordered_json();
   json["condensation"] = condensation_json(design, library, assessment);
   json["worst_age"] = assessment.worst_age ? age_key(*assessment.worst_age) : ordered_json();
-  json["standing_draft_Pa"] = assessment.path.complete ? ordered_json(in(assessment.standing_draft, pascal)) : ordered_json();
+  json["standing_draft_Pa"] =
+      assessment.path.complete ? ordered_json(in(assessment.standing_draft, pascal)) : ordered_json();
   json["path_length_m"] = in(assessment.path_length, metre);
   json["path_complete"] = assessment.path.complete;
   json["findings"] = findings_json(design, library, assessment);

@@ -40,7 +40,8 @@ std::string margin_table(const Assessment& assessment, UnitSystem units) {
 
 std::string running_table(const Assessment& assessment, UnitSystem units) {
   const OperatingPoint* point = assessment.running_point();
-  if (point == nullptr) return assessment.path.complete ? "  nowhere: no flow from the inlet to the cap holds itself\n" : "";
+  if (point == nullptr)
+    return assessment.path.complete ? "  nowhere: no flow from the inlet to the cap holds itself\n" : "";
   TextTable table;
   table.row({"excess air", show(point->excess_air_ratio, units).text()});
   table.row({"flue gas", show(point->flue_gas, units, Meaning::mass_flow_gas).text()});
@@ -80,16 +81,18 @@ std::string piece_table(const Design& design, const Library& library, const Asse
     const bool last_of_piece = i + 1 == assessment.profile.size() || assessment.profile[i + 1].piece != slice.piece;
     if (!last_of_piece) continue;
     table.row({piece_name(design, library, slice.piece), show(slice.s, units, Meaning::run_length).text(),
-               show(slice.z, units, Meaning::height).text(), show(slice.gas, units).text(), show(slice.wall, units).text(),
-               show(slice.surface, units).text(), show(slice.gauge, units).text(), show(slice.room_gauge, units).text(),
-               show(slice.velocity, units).text(), show(loss, units).text(), show(buoyancy, units).text()});
+               show(slice.z, units, Meaning::height).text(), show(slice.gas, units).text(),
+               show(slice.wall, units).text(), show(slice.surface, units).text(), show(slice.gauge, units).text(),
+               show(slice.room_gauge, units).text(), show(slice.velocity, units).text(), show(loss, units).text(),
+               show(buoyancy, units).text()});
     loss = {};
     buoyancy = {};
   }
   return table.text(step_in);
 }
 
-std::string finding_lines(const Design& design, const Library& library, const Assessment& assessment, UnitSystem units) {
+std::string finding_lines(const Design& design, const Library& library, const Assessment& assessment,
+                          UnitSystem units) {
   std::string lines;
   for (const Finding& finding : assessment.findings) {
     const std::string text = fmt::format("{}: {}", word(finding.severity), sentence(finding, design, library, units));
@@ -106,7 +109,8 @@ std::string caution_lines() {
 
 }  // namespace
 
-std::string assessment_text(const Design& design, const Library& library, const Assessment& assessment, UnitSystem units) {
+std::string assessment_text(const Design& design, const Library& library, const Assessment& assessment,
+                            UnitSystem units) {
   std::string text = (design.title.empty() ? "Untitled" : design.title) + "\n";
   text += wrapped(design.scene, line_width, step_in);
   text += part("Does it draw?", verdict_line(assessment, units));
@@ -114,8 +118,9 @@ std::string assessment_text(const Design& design, const Library& library, const 
   text += part("Where it settles", running_table(assessment, units));
   text += part("Wet walls", wet_lines(design, library, assessment, units));
   text += part("Worth knowing", finding_lines(design, library, assessment, units));
-  text += part(assessment.profile_is_operating ? "Along the path, where it settles" : "Along the path, at the wanted fire",
-               piece_table(design, library, assessment, units));
+  text +=
+      part(assessment.profile_is_operating ? "Along the path, where it settles" : "Along the path, at the wanted fire",
+           piece_table(design, library, assessment, units));
   text += part("Before anyone builds", caution_lines());
   return text;
 }

@@ -25,7 +25,8 @@ std::string why(const char* what, const fs::path& path, int error) {
 /// A file beside another that goes away again unless it takes the other's place.
 class FileBeside {
  public:
-  explicit FileBeside(const fs::path& target) : name_{(target.parent_path() / ("." + target.filename().string() + ".XXXXXX")).string()} {
+  explicit FileBeside(const fs::path& target)
+      : name_{(target.parent_path() / ("." + target.filename().string() + ".XXXXXX")).string()} {
     descriptor_ = ::mkstemp(name_.data());
     error_ = descriptor_ < 0 ? errno : 0;
   }

@@ -160,7 +160,8 @@ std::vector<std::string> sentences(const ordered_json& file, const Steps& steps)
     }
   }
   if (!missing.empty()) return missing;
-  return {fmt::format("{}: {} is not allowed; it must be {}.", subject(file, steps), quoted(*value), allowed_text(*node))};
+  return {
+      fmt::format("{}: {} is not allowed; it must be {}.", subject(file, steps), quoted(*value), allowed_text(*node))};
 }
 
 }  // namespace
@@ -182,12 +183,14 @@ std::vector<std::string> check_against_schema(const ordered_json& file) {
   const json plain = file;
   valijson::Validator validator;
   valijson::ValidationResults results;
-  if (validator.validate(shipped_schema().compiled, valijson::adapters::NlohmannJsonAdapter(plain), &results)) return {};
+  if (validator.validate(shipped_schema().compiled, valijson::adapters::NlohmannJsonAdapter(plain), &results))
+    return {};
   // An error cascades up to the root: only the deepest of each chain says anything.
   std::vector<Steps> deepest;
   for (const auto& error : results) {
     const Steps steps = steps_of(error.context);
-    const bool told = std::any_of(deepest.begin(), deepest.end(), [&](const Steps& s) { return starts_with(s, steps); });
+    const bool told =
+        std::any_of(deepest.begin(), deepest.end(), [&](const Steps& s) { return starts_with(s, steps); });
     if (!told) deepest.push_back(steps);
   }
   std::vector<std::string> messages;

@@ -20,9 +20,9 @@ struct Substitute {
 };
 
 constexpr Substitute substitutes[] = {
-    {"\u2212", "-"}, {"\u2013", "-"},                                       // minus, en dash
-    {"\u00A0", " "}, {"\u202F", " "}, {"\u2009", " "}, {"\t", " "},         // no-break, narrow and thin spaces
-    {"\u2032", "'"}, {"\u2019", "'"}, {"\u2033", "\""}, {"\u201D", "\""},   // primes and curly quotes
+    {"\u2212", "-"},   {"\u2013", "-"},                                      // minus, en dash
+    {"\u00A0", " "},   {"\u202F", " "}, {"\u2009", " "},  {"\t", " "},       // no-break, narrow and thin spaces
+    {"\u2032", "'"},   {"\u2019", "'"}, {"\u2033", "\""}, {"\u201D", "\""},  // primes and curly quotes
     {"\u00B0", "deg"}, {"\u00B2", "2"}, {"\u00B3", "3"},
 };
 
@@ -99,7 +99,8 @@ TypedNumber TypedText::take_number() {
     if (text_[end] == ',' && decimals == 3 && whole > 0 && whole <= 3 && text_[position_] != '0') {
       const std::string before = text_.substr(position_, whole);
       const std::string after = text_.substr(end + 1, decimals);
-      return {std::nullopt, fmt::format("“{0},{1}” could mean {0}.{1} or {0}{1}: write it one of these ways.", before, after)};
+      return {std::nullopt,
+              fmt::format("“{0},{1}” could mean {0}.{1} or {0}{1}: write it one of these ways.", before, after)};
     }
     if (decimals > 0) {
       text_[end] = '.';
@@ -112,7 +113,8 @@ TypedNumber TypedText::take_number() {
   // from_chars wants a digit before the dot in some libraries; a zero in front harms none.
   const std::string digits = "0" + text_.substr(position_, end - position_);
   double value = 0.0;
-  const auto [stop, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value, std::chars_format::fixed);
+  const auto [stop, error] =
+      std::from_chars(digits.data(), digits.data() + digits.size(), value, std::chars_format::fixed);
   if (error != std::errc{} || stop != digits.data() + digits.size() || !std::isfinite(value)) return {};
   position_ = end;
   if (position_ < text_.size() && (text_[position_] == '.' || text_[position_] == ',')) return {};

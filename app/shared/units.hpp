@@ -16,13 +16,34 @@ namespace fluewright {
 
 enum class UnitSystem { metric, imperial };
 
-/// What a number stands for; decides its unit and its digits. `small_length` reads in mm | in, `run_length` and
-/// `height` (results) in m to the centimetre | feet and inches to a tenth, `drawn_length` (what someone set) in m to the
-/// millimetre | feet and inches to a sixteenth, `altitude` in whole m | ft, `pressure` in Pa | in w.c.
+/// What a number stands for; decides its unit and its digits. Results: `small_length` reads in mm | in, `run_length`
+/// and `height` in m to the centimetre | feet and inches to a tenth. What someone set: `drawn_length` in mm,
+/// `drawn_height` in m, both | feet and inches to a sixteenth, and `altitude` in whole m | ft.
 enum class Meaning {
-  small_length, run_length, height, drawn_length, altitude, angle, share, ratio, count, pressure, temperature,
-  temperature_step, mass_flow_hourly, mass_flow_gas, velocity, volume_flow, volume, power, energy, density,
-  film_coefficient, conductivity, water_rate
+  small_length,
+  run_length,
+  height,
+  drawn_length,
+  drawn_height,
+  altitude,
+  angle,
+  share,
+  ratio,
+  count,
+  pressure,
+  temperature,
+  temperature_step,
+  mass_flow_hourly,
+  mass_flow_gas,
+  velocity,
+  volume_flow,
+  volume,
+  power,
+  energy,
+  density,
+  film_coefficient,
+  conductivity,
+  water_rate
 };
 
 /// A number and its unit, apart: "3.4" and "Pa".

@@ -31,26 +31,40 @@ constexpr UnitRow inches{"in", 0.0254};
 constexpr UnitRow feet{"ft", 0.3048};
 
 constexpr TypedUnit length_units[] = {
-    {"mm", millimetres}, {"cm", centimetres}, {"m", metres},   {"in", inches},   {"inch", inches}, {"inches", inches},
-    {"\"", inches},      {"''", inches},      {"ft", feet},    {"foot", feet},   {"feet", feet},   {"'", feet},
+    {"mm", millimetres}, {"cm", centimetres}, {"m", metres}, {"in", inches}, {"inch", inches}, {"inches", inches},
+    {"\"", inches},      {"''", inches},      {"ft", feet},  {"foot", feet}, {"feet", feet},   {"'", feet},
 };
 constexpr TypedUnit pressure_units[] = {
-    {"pa", {"Pa", 1.0}},     {"hpa", {"hPa", 100.0}},   {"mbar", {"mbar", 100.0}}, {"kpa", {"kPa", 1000.0}},
-    {"in", {"in", inch_of_water.value()}},              {"inwc", {"in", inch_of_water.value()}},
-    {"\"wc", {"in", inch_of_water.value()}},            {"\"", {"in", inch_of_water.value()}},
-    {"inh2o", {"in", inch_of_water.value()}},           {"mmwc", {"mm", 9.80665}}, {"mmh2o", {"mm", 9.80665}},
+    {"pa", {"Pa", 1.0}},
+    {"hpa", {"hPa", 100.0}},
+    {"mbar", {"mbar", 100.0}},
+    {"kpa", {"kPa", 1000.0}},
+    {"in", {"in", inch_of_water.value()}},
+    {"inwc", {"in", inch_of_water.value()}},
+    {"\"wc", {"in", inch_of_water.value()}},
+    {"\"", {"in", inch_of_water.value()}},
+    {"inh2o", {"in", inch_of_water.value()}},
+    {"mmwc", {"mm", 9.80665}},
+    {"mmh2o", {"mm", 9.80665}},
 };
 constexpr UnitRow celsius_row{"C", 1.0, 0, Digits::fixed, ice_point_offset.value()};
 constexpr UnitRow fahrenheit_row{"F", 1.0 / 1.8, 0, Digits::fixed, 459.67 / 1.8};
 constexpr UnitRow kelvin_row{"K", 1.0};
 constexpr TypedUnit temperature_units[] = {
-    {"c", celsius_row},    {"degc", celsius_row},    {"celsius", celsius_row}, {"f", fahrenheit_row},
-    {"degf", fahrenheit_row}, {"fahrenheit", fahrenheit_row}, {"k", kelvin_row}, {"kelvin", kelvin_row},
+    {"c", celsius_row},       {"degc", celsius_row},          {"celsius", celsius_row}, {"f", fahrenheit_row},
+    {"degf", fahrenheit_row}, {"fahrenheit", fahrenheit_row}, {"k", kelvin_row},        {"kelvin", kelvin_row},
 };
 constexpr TypedUnit mass_flow_units[] = {
-    {"kg/h", {"kg/h", 1.0 / 3600.0}}, {"kg/hr", {"kg/h", 1.0 / 3600.0}}, {"kgh", {"kg/h", 1.0 / 3600.0}},
-    {"lb/h", {"lb/h", pound / 3600.0}}, {"lb/hr", {"lb/h", pound / 3600.0}}, {"lbs/h", {"lb/h", pound / 3600.0}},
-    {"lbs/hr", {"lb/h", pound / 3600.0}}, {"g/s", {"g/s", 0.001}}, {"kg/s", {"kg/s", 1.0}}, {"g/h", {"g/h", 0.001 / 3600.0}},
+    {"kg/h", {"kg/h", 1.0 / 3600.0}},
+    {"kg/hr", {"kg/h", 1.0 / 3600.0}},
+    {"kgh", {"kg/h", 1.0 / 3600.0}},
+    {"lb/h", {"lb/h", pound / 3600.0}},
+    {"lb/hr", {"lb/h", pound / 3600.0}},
+    {"lbs/h", {"lb/h", pound / 3600.0}},
+    {"lbs/hr", {"lb/h", pound / 3600.0}},
+    {"g/s", {"g/s", 0.001}},
+    {"kg/s", {"kg/s", 1.0}},
+    {"g/h", {"g/h", 0.001 / 3600.0}},
     {"oz/h", {"oz/h", ounce / 3600.0}},
 };
 constexpr TypedUnit velocity_units[] = {
@@ -60,15 +74,25 @@ constexpr TypedUnit velocity_units[] = {
     {"kn", {"kn", 1852.0 / 3600.0}}, {"kt", {"kn", 1852.0 / 3600.0}}, {"knots", {"kn", 1852.0 / 3600.0}},
 };
 constexpr TypedUnit volume_flow_units[] = {
-    {"m3/h", {"m3/h", 1.0 / 3600.0}}, {"m3/hr", {"m3/h", 1.0 / 3600.0}}, {"m3/s", {"m3/s", 1.0}}, {"l/s", {"L/s", 0.001}},
-    {"cfm", {"cfm", cubic_foot / 60.0}}, {"ft3/min", {"cfm", cubic_foot / 60.0}}, {"cuft/min", {"cfm", cubic_foot / 60.0}},
+    {"m3/h", {"m3/h", 1.0 / 3600.0}},
+    {"m3/hr", {"m3/h", 1.0 / 3600.0}},
+    {"m3/s", {"m3/s", 1.0}},
+    {"l/s", {"L/s", 0.001}},
+    {"cfm", {"cfm", cubic_foot / 60.0}},
+    {"ft3/min", {"cfm", cubic_foot / 60.0}},
+    {"cuft/min", {"cfm", cubic_foot / 60.0}},
 };
 constexpr TypedUnit volume_units[] = {
-    {"m3", {"m3", 1.0}}, {"l", {"L", 0.001}}, {"ft3", {"ft3", cubic_foot}}, {"cuft", {"ft3", cubic_foot}},
+    {"m3", {"m3", 1.0}},
+    {"l", {"L", 0.001}},
+    {"ft3", {"ft3", cubic_foot}},
+    {"cuft", {"ft3", cubic_foot}},
 };
 constexpr TypedUnit ratio_units[] = {{"%", {"%", 0.01}}, {"percent", {"%", 0.01}}};
 constexpr TypedUnit angle_units[] = {
-    {"deg", {"deg", degree.value()}}, {"degree", {"deg", degree.value()}}, {"degrees", {"deg", degree.value()}},
+    {"deg", {"deg", degree.value()}},
+    {"degree", {"deg", degree.value()}},
+    {"degrees", {"deg", degree.value()}},
     {"rad", {"rad", 1.0}},
 };
 
@@ -193,7 +217,8 @@ Parsed<FieldValue> parse_field(std::string_view typed, UnitSystem system, FieldK
                                    meaning_of(kind, key) == Meaning::share ? Expected{"a share", "18 %"}
                                                                            : Expected{"a number", "2.5"}),
                       [](double v) { return FieldValue{Ratio{v}}; });
-    case FieldKind::count: return parse_count(typed, own);
+    case FieldKind::count:
+      return parse_count(typed, own);
     case FieldKind::pressure:
       return as_field(parse_single(typed, pressure_units, own, {"a pressure", "5 Pa or 0.02 in w.c."}),
                       [](double v) { return FieldValue{v * pascal}; });
@@ -215,7 +240,8 @@ Parsed<FieldValue> parse_field(std::string_view typed, UnitSystem system, FieldK
     case FieldKind::choice:
     case FieldKind::wall:
     case FieldKind::material:
-    case FieldKind::wood: break;
+    case FieldKind::wood:
+      break;
   }
   return parse_word(typed);
 }

@@ -113,14 +113,11 @@ double in_shown_unit(Temperature temperature, UnitSystem system) {
 
 Shown show(Length length, UnitSystem system, Meaning meaning) {
   const double metres = in(length, metre);
-  const bool in_feet = meaning == Meaning::run_length || meaning == Meaning::height || meaning == Meaning::drawn_length;
-  if (!std::isfinite(metres) || (system == UnitSystem::metric && meaning != Meaning::drawn_length)) {
-    return plain(metres, meaning, system);
-  }
-  if (system == UnitSystem::metric) return drawn_metres(metres);
-  if (in_feet) return {feet_text(in(length, inch), meaning == Meaning::drawn_length), ""};
+  const bool finite = std::isfinite(metres);
+  if (finite && system == UnitSystem::metric && meaning == Meaning::drawn_height) return drawn_metres(metres);
+  if (!finite || system == UnitSystem::metric || meaning == Meaning::altitude) return plain(metres, meaning, system);
   if (meaning == Meaning::small_length) return {inches_text(in(length, inch)), "in"};
-  return plain(metres, meaning, system);
+  return {feet_text(in(length, inch), meaning == Meaning::drawn_length || meaning == Meaning::drawn_height), ""};
 }
 
 Shown show(Pressure value, UnitSystem system) { return plain(in(value, pascal), Meaning::pressure, system); }
@@ -178,25 +175,33 @@ Meaning meaning_of(FieldKind kind, std::string_view key) {
   switch (kind) {
     case FieldKind::length:
       if (ends_with("altitude")) return Meaning::altitude;
-      if (key == "length" || ends_with("_length") || ends_with("house_height") || ends_with("neutral_plane")) {
-        return Meaning::drawn_length;
-      }
+      if (ends_with("house_height") || ends_with("neutral_plane")) return Meaning::drawn_height;
+      if (key == "length" || ends_with("_length")) return Meaning::drawn_length;
       return Meaning::small_length;
-    case FieldKind::angle: return Meaning::angle;
+    case FieldKind::angle:
+      return Meaning::angle;
     case FieldKind::ratio:
       if (ends_with("share") || ends_with("humidity") || ends_with("moisture")) return Meaning::share;
       return Meaning::ratio;
-    case FieldKind::count: return Meaning::count;
-    case FieldKind::pressure: return Meaning::pressure;
-    case FieldKind::temperature: return Meaning::temperature;
-    case FieldKind::mass_flow: return Meaning::mass_flow_hourly;
-    case FieldKind::velocity: return Meaning::velocity;
-    case FieldKind::volume_flow: return Meaning::volume_flow;
-    case FieldKind::volume: return Meaning::volume;
+    case FieldKind::count:
+      return Meaning::count;
+    case FieldKind::pressure:
+      return Meaning::pressure;
+    case FieldKind::temperature:
+      return Meaning::temperature;
+    case FieldKind::mass_flow:
+      return Meaning::mass_flow_hourly;
+    case FieldKind::velocity:
+      return Meaning::velocity;
+    case FieldKind::volume_flow:
+      return Meaning::volume_flow;
+    case FieldKind::volume:
+      return Meaning::volume;
     case FieldKind::choice:
     case FieldKind::wall:
     case FieldKind::material:
-    case FieldKind::wood: break;
+    case FieldKind::wood:
+      break;
   }
   return Meaning::ratio;
 }

@@ -10,37 +10,50 @@ namespace fluewright {
 
 std::string_view word(Verdict verdict) {
   switch (verdict) {
-    case Verdict::draws: return "draws";
-    case Verdict::marginal: return "marginal";
-    case Verdict::will_not_draw: break;
+    case Verdict::draws:
+      return "draws";
+    case Verdict::marginal:
+      return "marginal";
+    case Verdict::will_not_draw:
+      break;
   }
   return "will not draw";
 }
 
 std::string_view word(BenchAge age) {
   switch (age) {
-    case BenchAge::cold_bench: return "cold bench";
-    case BenchAge::one_hour: return "one hour";
-    case BenchAge::charged: break;
+    case BenchAge::cold_bench:
+      return "cold bench";
+    case BenchAge::one_hour:
+      return "one hour";
+    case BenchAge::charged:
+      break;
   }
   return "charged";
 }
 
 std::string_view word(Severity severity) {
   switch (severity) {
-    case Severity::fault: return "fault";
-    case Severity::caution: return "caution";
-    case Severity::note: break;
+    case Severity::fault:
+      return "fault";
+    case Severity::caution:
+      return "caution";
+    case Severity::note:
+      break;
   }
   return "note";
 }
 
 std::string_view word(Standing standing) {
   switch (standing) {
-    case Standing::published: return "published";
-    case Standing::from_memory: return "from memory";
-    case Standing::common_practice: return "common practice";
-    case Standing::chosen: break;
+    case Standing::published:
+      return "published";
+    case Standing::from_memory:
+      return "from memory";
+    case Standing::common_practice:
+      return "common practice";
+    case Standing::chosen:
+      break;
   }
   return "chosen";
 }
@@ -78,7 +91,8 @@ const std::vector<std::string>& cautions() {
       "A carbon-monoxide alarm belongs in the heater's room and near every bedroom.",
       "Keep the clearances to everything that burns; wood behind masonry heats up too.",
       "A bench weighs tonnes: let a qualified person judge the floor.",
-      "Local code and permit come first. A long run with bends breaks the usual rules for connectors: ask before building.",
+      "Local code and permit come first. A long run with bends breaks the usual rules for connectors: ask before "
+      "building.",
       "Have the chimney inspected by a licensed chimney professional before the first fire, and every year after.",
       "The numbers are estimates for planning. Wood fires vary, and so do joints."};
   return all;

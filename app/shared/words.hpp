@@ -12,8 +12,8 @@
 
 namespace fluewright {
 
-[[nodiscard]] std::string_view word(Verdict);            ///< "draws" | "marginal" | "will not draw"
-[[nodiscard]] std::string_view word(BenchAge);           ///< "cold bench" | "one hour" | "charged"
+[[nodiscard]] std::string_view word(Verdict);   ///< "draws" | "marginal" | "will not draw"
+[[nodiscard]] std::string_view word(BenchAge);  ///< "cold bench" | "one hour" | "charged"
 [[nodiscard]] std::string_view word(Severity);
 [[nodiscard]] std::string_view word(Standing);
 /// The user's label, else the type's name with its number along the path ("Elbow 2"), for any piece.

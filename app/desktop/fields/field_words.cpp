@@ -24,7 +24,10 @@ Step step_of(Meaning meaning, UnitSystem units) {
   switch (meaning) {
     case Meaning::small_length: return {metric ? 0.005 : 0.25 * 0.0254};
     case Meaning::run_length: return {metric ? 0.05 : 0.0254};
-    case Meaning::height: return {metric ? 0.1 : 3.0 * 0.0254};
+    case Meaning::drawn_length: return {metric ? 0.025 : 0.0254};
+    case Meaning::height:
+    case Meaning::drawn_height: return {metric ? 0.1 : 3.0 * 0.0254};
+    case Meaning::altitude: return {metric ? 10.0 : 50.0 * 0.3048};
     case Meaning::angle: return {in(5.0 * degree, radian)};
     case Meaning::share: return {0.01};
     case Meaning::ratio: return {0.1};
