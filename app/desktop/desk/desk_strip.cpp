@@ -1,0 +1,124 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// The strip above the views: what the path grows with, the grid's step, which elevation, and the colours.
+
+#include "app/desktop/desk/desk_widget.hpp"
+#include "app/desktop/desk/legend.hpp"
+#include "app/desktop/fields/quiet_combo.hpp"
+
+#include <QHBoxLayout>
+#include <QLabel>
+
+#include <array>
+#include <cmath>
+
+namespace fluewright {
+
+namespace {
+
+QuietCombo* choice(const QString& name) {
+  auto* made = new QuietCombo;
+  made->setAccessibleName(name);
+  made->setToolTip(name);
+  made->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  return made;
+}
+
+QLabel* caption(const QString& words, QWidget* buddy) {
+  auto* label = new QLabel(words);
+  label->setProperty("role", "caption");
+  label->setBuddy(buddy);
+  return label;
+}
+
+const std::array metric_steps{5.0 * millimetre, 10.0 * millimetre, 25.0 * millimetre, 50.0 * millimetre, 100.0 * millimetre};
+const std::array imperial_steps{0.25 * inch, 0.5 * inch, 1.0 * inch, 3.0 * inch, 6.0 * inch};
+
+}  // namespace
+
+QWidget* DeskWidget::make_strip() {
+  auto* strip = new QWidget(this);
+  auto* row = new QHBoxLayout(strip);
+  row->setContentsMargins(10, 5, 6, 5);
+  row->setSpacing(6);
+
+  run_ = choice(tr("What the path grows with"));
+  bend_ = choice(tr("What it turns with"));
+  from_ = choice(tr("From where the elevation is seen"));
+  step_ = choice(tr("Grid step"));
+  tint_ = choice(tr("What the colours show"));
+  from_->addItem(tr("from the south"), static_cast<int>(ViewKind::front));
+  from_->addItem(tr("from the east"), static_cast<int>(ViewKind::side));
+  tint_->addItem(tr("gas temperature"), static_cast<int>(Document::Tint::gas_temperature));
+  tint_->addItem(tr("gauge pressure"), static_cast<int>(Document::Tint::gauge_pressure));
+  fill_growth();
+  fill_steps();
+  show_choices();
+
+  row->addWidget(caption(tr("Growing with"), run_));
+  row->addWidget(run_);
+  row->addWidget(caption(tr("turning with"), bend_));
+  row->addWidget(bend_);
+  row->addSpacing(8);
+  row->addWidget(caption(tr("Grid"), step_));
+  row->addWidget(step_);
+  row->addWidget(caption(tr("Elevation"), from_));
+  row->addWidget(from_);
+  row->addStretch(1);
+  row->addWidget(caption(tr("Colour"), tint_));
+  row->addWidget(tint_);
+  row->addWidget(new Legend(*board_));
+
+  connect(run_, &QComboBox::activated, this, [this] { board_->set_run_type(run_->currentData().toString().toStdString()); });
+  connect(bend_, &QComboBox::activated, this, [this] { board_->set_bend_type(bend_->currentData().toString().toStdString()); });
+  connect(step_, &QComboBox::activated, this, [this] { document_.set_grid_step(step_->currentData().toDouble() * metre); });
+  connect(from_, &QComboBox::activated, this, [this] { look_from(static_cast<ViewKind>(from_->currentData().toInt())); });
+  connect(tint_, &QComboBox::activated, this,
+          [this] { document_.set_tint(static_cast<Document::Tint>(tint_->currentData().toInt())); });
+  connect(board_, &Board::growth_changed, this, &DeskWidget::show_choices);
+  connect(&document_, &Document::units_changed, this, [this] {
+    fill_steps();
+    show_choices();
+  });
+  return strip;
+}
+
+void DeskWidget::fill_growth() {
+  const auto fill = [](QComboBox& choice, const std::vector<const PieceType*>& types) {
+    for (const PieceType* type : types) {
+      choice.addItem(QString::fromStdString(type->name), QString::fromStdString(type->id));
+      choice.setItemData(choice.count() - 1, QString::fromStdString(type->summary), Qt::ToolTipRole);
+    }
+  };
+  fill(*run_, board_->run_types());
+  fill(*bend_, board_->bend_types());
+}
+
+void DeskWidget::fill_steps() {
+  step_->clear();
+  const auto& steps = document_.units() == UnitSystem::metric ? metric_steps : imperial_steps;
+  for (const Length& step : steps) {
+    step_->addItem(QString::fromStdString(fluewright::show(step, document_.units(), Meaning::small_length).text()), in(step, metre));
+  }
+}
+
+void DeskWidget::show_choices() {
+  run_->setCurrentIndex(run_->findData(QString::fromStdString(board_->run_type())));
+  bend_->setCurrentIndex(bend_->findData(QString::fromStdString(board_->bend_type())));
+  from_->setCurrentIndex(from_->findData(static_cast<int>(elevation_->projection().kind())));
+  tint_->setCurrentIndex(tint_->findData(static_cast<int>(document_.tint())));
+  // A step set from elsewhere (or kept over a change of units) is shown as it is.
+  const double step = in(document_.grid_step(), metre);
+  int found = -1;
+  for (int i = 0; i < step_->count(); ++i) {
+    if (std::abs(step_->itemData(i).toDouble() - step) < 1e-9) found = i;
+  }
+  if (found < 0) {
+    step_->addItem(QString::fromStdString(fluewright::show(document_.grid_step(), document_.units(), Meaning::small_length).text()), step);
+    found = step_->count() - 1;
+  }
+  step_->setCurrentIndex(found);
+}
+
+}  // namespace fluewright

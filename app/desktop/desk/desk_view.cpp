@@ -1,0 +1,234 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/desk/desk_view.hpp"
+
+#include "app/desktop/desk/mark_painter.hpp"
+#include "app/desktop/desk/piece_painter.hpp"
+#include "app/desktop/desk/sheet_painter.hpp"
+#include "app/desktop/theme/theme.hpp"
+#include "app/shared/words.hpp"
+
+#include <QHelpEvent>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QToolTip>
+#include <QWheelEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace fluewright {
+
+namespace {
+constexpr double fit_margin = 46.0;
+}
+
+DeskView::DeskView(Board& board, ViewKind kind, QWidget* parent) : QWidget(parent), board_{board}, projection_{kind} {
+  setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);
+  connect(&board_, &Board::redraw, this, &DeskView::make_anew);
+  connect(&board_, &Board::touch_up, this, [this] {
+    describe();
+    update();
+  });
+  look_from(kind);
+}
+
+DeskView::~DeskView() = default;
+
+void DeskView::look_from(ViewKind kind) {
+  projection_ = Projection(kind);
+  setAccessibleName(title_of(kind));
+  make_anew();
+}
+
+const Drawing& DeskView::drawing() const {
+  if (stale_) {
+    drawing_ = Drawing(board_.document(), board_.measure(), board_.tint(), projection_);
+    stale_ = false;
+  }
+  return drawing_;
+}
+
+Hit DeskView::under(QPointF pixel) const { return hit(drawing(), camera_, board_.ends(), board_.measure(), pixel); }
+
+void DeskView::make_anew() {
+  stale_ = true;
+  describe();
+  update();
+}
+
+void DeskView::describe() {
+  const Document& document = board_.document();
+  const Design& design = document.design();
+  QString words = tr("%n piece(s).", nullptr, static_cast<int>(design.pieces.size()));
+  if (!document.selected().empty()) {
+    words += QLatin1Char(' ') + tr("Selected: %1.").arg(QString::fromStdString(piece_name(design, document.library(), document.selected())));
+  }
+  if (const auto& end = board_.focused_end()) {
+    words += QLatin1Char(' ') + tr("Open end of %1.").arg(QString::fromStdString(piece_name(design, document.library(), end->piece)));
+  }
+  if (words != accessibleDescription()) setAccessibleDescription(words);
+}
+
+void DeskView::fit() {
+  QRectF bounds = drawing().bounds();
+  if (bounds.isEmpty()) bounds = QRectF(-0.5, -0.3, 4.0, 2.6);
+  // The floor belongs to an elevation even where nothing stands on it.
+  if (projection_.kind() == ViewKind::front || projection_.kind() == ViewKind::side) {
+    bounds.setTop(std::min(bounds.top(), -0.1));
+  }
+  camera_.fit(bounds, fit_margin);
+  update();
+}
+
+bool DeskView::all_in_sight() const {
+  const QRectF& bounds = drawing().bounds();
+  return bounds.isEmpty() || camera_.in_sight().contains(bounds);
+}
+
+void DeskView::begin_pan(QPointF pixel) {
+  pan_from_ = pixel;
+  setCursor(Qt::ClosedHandCursor);
+}
+
+void DeskView::light_joint(const std::optional<PortRef>& joint) {
+  if (joint == lit_joint_) return;
+  lit_joint_ = joint;
+  update();
+}
+
+Pointer DeskView::pointer_at(QPointF pixel, Qt::MouseButton button, Qt::KeyboardModifiers modifiers) {
+  return {*this, pixel, camera_.to_sheet(pixel), button, modifiers};
+}
+
+void DeskView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  const Document& document = board_.document();
+  SheetPainter sheet(painter, camera_, projection_, document);
+  sheet.paint_ground();
+  const Drawing& shown = drawing();
+  paint_masses(painter, camera_, shown);
+  const QRectF sight = camera_.in_sight();
+  for (const DrawnPiece& piece : shown.pieces()) {
+    if (!piece.bounds.intersects(sight)) continue;
+    paint_piece(painter, camera_, piece, {piece.id == document.selected(), piece.id == document.pointed().piece});
+  }
+  MarkPainter marks(painter, camera_, projection_, board_, shown);
+  marks.paint_lengths();
+  marks.paint_faults();
+  marks.paint_condensation();
+  marks.paint_pointed();
+  if (lit_joint_) marks.paint_joint(*lit_joint_);
+  marks.paint_ends(hasFocus());
+  sheet.paint_furniture();
+  if (document.design().pieces.empty()) marks.paint_invitation();
+  board_.tool().paint_over(painter, *this);
+  if (hasFocus()) {
+    painter.setPen(QPen(theme().inks.accent, 1.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(rect().adjusted(0, 0, -1, -1));
+  }
+}
+
+void DeskView::resizeEvent(QResizeEvent*) {
+  camera_.set_size(size());
+}
+
+void DeskView::mousePressEvent(QMouseEvent* event) {
+  setFocus(Qt::MouseFocusReason);
+  board_.sweep();
+  if (event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && space_held_)) {
+    begin_pan(event->position());
+    return;
+  }
+  board_.tool().press(pointer_at(event->position(), event->button(), event->modifiers()));
+}
+
+void DeskView::mouseMoveEvent(QMouseEvent* event) {
+  board_.sweep();
+  if (pan_from_) {
+    camera_.pan(event->position() - *pan_from_);
+    pan_from_ = event->position();
+    emit camera_moved();
+    update();
+    return;
+  }
+  board_.tool().move(pointer_at(event->position(), Qt::NoButton, event->modifiers()));
+}
+
+void DeskView::mouseReleaseEvent(QMouseEvent* event) {
+  board_.sweep();
+  if (pan_from_) {
+    pan_from_.reset();
+    unsetCursor();
+    return;
+  }
+  board_.tool().release(pointer_at(event->position(), event->button(), event->modifiers()));
+}
+
+void DeskView::wheelEvent(QWheelEvent* event) {
+  const double notches = event->angleDelta().y() / 120.0;
+  if (notches == 0.0) return;
+  camera_.zoom_at(event->position(), std::pow(1.2, notches));
+  emit camera_moved();
+  update();
+  event->accept();
+}
+
+void DeskView::keyPressEvent(QKeyEvent* event) {
+  board_.sweep();
+  if (event->key() == Qt::Key_Space) {
+    if (!event->isAutoRepeat()) {
+      space_held_ = true;
+      setCursor(Qt::OpenHandCursor);
+    }
+    return;
+  }
+  if (event->key() == Qt::Key_Escape) {
+    board_.step_back();
+    return;
+  }
+  if (board_.tool().key(*this, *event)) return;
+  switch (event->key()) {
+    case Qt::Key_F:
+    case Qt::Key_Home: emit fit_wanted(); return;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal: camera_.zoom_at(rect().center(), 1.2); break;
+    case Qt::Key_Minus: camera_.zoom_at(rect().center(), 1.0 / 1.2); break;
+    default: QWidget::keyPressEvent(event); return;
+  }
+  emit camera_moved();
+  update();
+}
+
+void DeskView::keyReleaseEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
+    space_held_ = false;
+    unsetCursor();
+    return;
+  }
+  QWidget::keyReleaseEvent(event);
+}
+
+void DeskView::leaveEvent(QEvent*) {
+  board_.sweep();
+  board_.tool().leave(*this);
+}
+
+void DeskView::focusInEvent(QFocusEvent* event) {
+  QWidget::focusInEvent(event);
+  emit board_.sentence_changed(board_.sentence());
+  update();
+}
+
+void DeskView::focusOutEvent(QFocusEvent* event) {
+  QWidget::focusOutEvent(event);
+  space_held_ = false;
+  update();
+}
+
+}  // namespace fluewright

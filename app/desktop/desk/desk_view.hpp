@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/desk/board.hpp"
+#include "app/desktop/desk/camera.hpp"
+#include "app/desktop/desk/drawing.hpp"
+#include "app/desktop/desk/hit.hpp"
+#include "app/desktop/desk/projection.hpp"
+
+#include <QWidget>
+
+#include <optional>
+
+class QLineEdit;
+
+namespace fluewright {
+
+/// One view of the drawing. It moves its own paper (wheel, middle button, space) and hands everything else to the tool.
+class DeskView : public QWidget {
+  Q_OBJECT
+
+ public:
+  DeskView(Board& board, ViewKind kind, QWidget* parent = nullptr);
+  ~DeskView() override;
+
+  [[nodiscard]] const Projection& projection() const { return projection_; }
+  void look_from(ViewKind kind);
+  [[nodiscard]] Camera& camera() { return camera_; }
+  [[nodiscard]] const Camera& camera() const { return camera_; }
+  [[nodiscard]] const Drawing& drawing() const;
+  [[nodiscard]] Hit under(QPointF pixel) const;
+
+  /// Puts the whole drawing in sight.
+  void fit();
+  [[nodiscard]] bool all_in_sight() const;
+  /// Asks for the whole drawing to be in sight, in this view and those linked to it.
+  void keep_in_sight() { emit sight_wanted(); }
+  void begin_pan(QPointF pixel);
+  void light_joint(const std::optional<PortRef>& joint);
+
+  /// The little field for a typed length, beside a pixel.
+  void open_length_entry(QPointF beside, const QString& first);
+  void close_length_entry();
+  [[nodiscard]] bool length_entry_open() const;
+
+  /// The mouse as the rack's drag sees it, in this view's pixels.
+  [[nodiscard]] Pointer pointer_at(QPointF pixel, Qt::MouseButton button = Qt::NoButton,
+                                   Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+
+  [[nodiscard]] QSize sizeHint() const override { return {420, 300}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {160, 120}; }
+
+ signals:
+  void camera_moved();  ///< by hand
+  void fit_wanted();    ///< by key
+  void sight_wanted();  ///< something has grown
+
+ protected:
+  bool event(QEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void keyReleaseEvent(QKeyEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  void make_anew();
+  bool next_end(bool forward);
+  void describe();
+  [[nodiscard]] QString tip_at(QPointF pixel) const;
+
+  Board& board_;
+  Projection projection_;
+  Camera camera_;
+  mutable Drawing drawing_;
+  mutable bool stale_ = true;
+  std::optional<PortRef> lit_joint_;
+  std::optional<QPointF> pan_from_;
+  bool space_held_ = false;
+  QLineEdit* length_entry_ = nullptr;
+};
+
+}  // namespace fluewright

@@ -1,0 +1,175 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/desk/desk_widget.hpp"
+
+#include "app/desktop/desk/drop_tool.hpp"
+
+#include <QSplitter>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace fluewright {
+
+namespace {
+
+QSplitter* splitter(Qt::Orientation orientation) {
+  auto* made = new QSplitter(orientation);
+  made->setChildrenCollapsible(true);
+  made->setHandleWidth(1);
+  return made;
+}
+
+}  // namespace
+
+DeskWidget::DeskWidget(Document& document, QWidget* parent)
+    : QWidget(parent),
+      document_{document},
+      board_{new Board(document, this)},
+      plan_{new DeskView(*board_, ViewKind::plan)},
+      elevation_{new DeskView(*board_, ViewKind::front)},
+      isometric_{new DeskView(*board_, ViewKind::isometric)} {
+  setAccessibleName(tr("Drawing desk"));
+  setFocusProxy(plan_);
+  QSplitter* left = splitter(Qt::Vertical);
+  left->addWidget(elevation_);
+  left->addWidget(plan_);
+  left->setSizes({500, 500});
+  QSplitter* across = splitter(Qt::Horizontal);
+  across->addWidget(left);
+  across->addWidget(isometric_);
+  across->setSizes({620, 380});
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(make_strip());
+  column->addWidget(across, 1);
+
+  connect(board_, &Board::sentence_changed, this, &DeskWidget::sentence_changed);
+  connect(board_, &Board::rack_wanted, this, &DeskWidget::rack_wanted);
+  for (DeskView* view : {plan_, elevation_, isometric_}) {
+    connect(view, &DeskView::camera_moved, this, [this, view] {
+      fitted_by_itself_ = false;
+      link(*view);
+    });
+    connect(view, &DeskView::fit_wanted, this, &DeskWidget::zoom_to_fit);
+    connect(view, &DeskView::sight_wanted, this, &DeskWidget::keep_in_sight);
+  }
+  for (QSplitter* part : {left, across}) {
+    connect(part, &QSplitter::splitterMoved, this, [this] {
+      if (fitted_by_itself_) zoom_to_fit();
+    });
+  }
+}
+
+DeskWidget::~DeskWidget() = default;
+
+void DeskWidget::zoom_to_fit() {
+  isometric_->fit();
+  plan_->fit();
+  elevation_->fit();
+  // One scale for plan and elevation: the smaller one.
+  const double scale = std::min(plan_->camera().scale(), elevation_->camera().scale());
+  plan_->camera().set_scale(scale);
+  elevation_->camera().set_scale(scale);
+  link(*plan_);
+  fitted_by_itself_ = true;
+}
+
+void DeskWidget::link(const DeskView& moved) {
+  if (&moved == isometric_) return;
+  DeskView& other = &moved == plan_ ? *elevation_ : *plan_;
+  const QPointF from = moved.camera().centre();
+  QPointF to = other.camera().centre();
+  // East-west is common to the plan and the elevation from the south; the one from the east shows north-south.
+  const bool side = elevation_->projection().kind() == ViewKind::side;
+  if (!side) {
+    to.setX(from.x());
+  } else if (&moved == plan_) {
+    to.setX(from.y());
+  } else {
+    to.setY(from.x());
+  }
+  other.camera().set_scale(moved.camera().scale());
+  other.camera().set_centre(to);
+  other.update();
+}
+
+void DeskWidget::keep_in_sight() {
+  if (!isometric_->all_in_sight()) isometric_->fit();
+  if (plan_->all_in_sight() && elevation_->all_in_sight()) return;
+  zoom_to_fit();
+}
+
+void DeskWidget::look_from(ViewKind elevation) {
+  elevation_->look_from(elevation);
+  elevation_->fit();
+  link(*plan_);
+  show_choices();
+}
+
+void DeskWidget::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  // The views have their new sizes only after the layout has run.
+  QTimer::singleShot(0, this, [this] {
+    if (fitted_by_itself_) zoom_to_fit();
+  });
+}
+
+void DeskWidget::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  emit sentence_changed(sentence());
+}
+
+DeskView* DeskWidget::view_at(QPoint global) const {
+  for (DeskView* view : {plan_, elevation_, isometric_}) {
+    if (view->isVisible() && view->rect().contains(view->mapFromGlobal(global))) return view;
+  }
+  return nullptr;
+}
+
+void DeskWidget::pick_up(const std::string& type) {
+  if (document_.read_only()) return;
+  board_->sweep();
+  board_->take_up(std::make_unique<DropTool>(*board_, type));
+}
+
+void DeskWidget::carry(const std::string& type, QPoint global) {
+  if (document_.read_only()) return;
+  board_->sweep();
+  if (dynamic_cast<DropTool*>(&board_->tool()) == nullptr) pick_up(type);
+  DeskView* over = view_at(global);
+  if (carried_over_ != nullptr && carried_over_ != over) board_->tool().leave(*carried_over_);
+  carried_over_ = over;
+  if (over != nullptr) board_->tool().move(over->pointer_at(over->mapFromGlobal(global)));
+}
+
+void DeskWidget::drop_carried(QPoint global) {
+  board_->sweep();
+  auto* tool = dynamic_cast<DropTool*>(&board_->tool());
+  DeskView* over = view_at(global);
+  carried_over_ = nullptr;
+  if (tool == nullptr) return;
+  if (over == nullptr) {
+    board_->put_down();
+    return;
+  }
+  tool->move(over->pointer_at(over->mapFromGlobal(global)));
+  if (tool->drop()) over->setFocus(Qt::OtherFocusReason);
+}
+
+void DeskWidget::forget_carried() {
+  board_->sweep();
+  carried_over_ = nullptr;
+  if (dynamic_cast<DropTool*>(&board_->tool()) != nullptr) board_->put_down();
+}
+
+void DeskWidget::put_by_key(const std::string& type) {
+  if (document_.read_only()) return;
+  board_->sweep();
+  if (!fluewright::put_by_key(*board_, type)) return;
+  keep_in_sight();
+}
+
+}  // namespace fluewright

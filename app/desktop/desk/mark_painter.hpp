@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/desktop/desk/board.hpp"
+#include "app/desktop/desk/camera.hpp"
+#include "app/desktop/desk/drawing.hpp"
+
+#include <QPointF>
+#include <QString>
+
+class QPainter;
+
+namespace fluewright {
+
+/// What lies above the pieces: open ends, lengths, faults, the drop where water begins, the marker of the plot.
+class MarkPainter {
+ public:
+  MarkPainter(QPainter& painter, const Camera& camera, const Projection& projection, const Board& board,
+              const Drawing& drawing);
+
+  /// Rings with a plus on open ends; small quiet rings on capped ones under the mouse; the focused one filled.
+  void paint_ends(bool view_has_focus);
+  /// Lengths beside the straight runs that have room for them.
+  void paint_lengths();
+  /// A dashed line across each gap and a warning mark at each piece with a fault.
+  void paint_faults();
+  /// A drop where the wall first gets wet.
+  void paint_condensation();
+  /// Where the mouse is on the plot, or on another view.
+  void paint_pointed();
+  void paint_joint(const PortRef& joint);
+  void paint_invitation();
+
+ private:
+  void paint_handle(QPointF at, bool lit, bool filled);
+  void paint_warning(QPointF at, bool fault);
+  void paint_length(const DrawnPiece& piece);
+  [[nodiscard]] QPointF at_s(Length s, bool& found) const;
+
+  QPainter& painter_;
+  const Camera& camera_;
+  const Projection& projection_;
+  const Board& board_;
+  const Drawing& drawing_;
+};
+
+}  // namespace fluewright

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/rack/rack.hpp"
+
+#include "app/desktop/desk/desk_widget.hpp"
+#include "app/desktop/rack/rack_list.hpp"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace fluewright {
+
+Rack::Rack(Document& document, QWidget* parent)
+    : QWidget(parent), search_{new QLineEdit}, list_{new RackList(document.library())} {
+  setAccessibleName(tr("Rack"));
+  setFocusProxy(list_);
+  search_->setPlaceholderText(tr("Find a piece"));
+  search_->setAccessibleName(tr("Find a piece"));
+  search_->setClearButtonEnabled(true);
+  search_->installEventFilter(this);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 8, 0, 0);
+  column->setSpacing(4);
+  auto* top = new QVBoxLayout;
+  top->setContentsMargins(8, 0, 8, 0);
+  top->addWidget(search_);
+  column->addLayout(top);
+  column->addWidget(list_, 1);
+  connect(search_, &QLineEdit::textChanged, list_, &RackList::filter);
+  connect(search_, &QLineEdit::returnPressed, this, [this] {
+    list_->select_first();
+    if (!list_->selected_type().isEmpty()) emit list_->chosen(list_->selected_type());
+  });
+}
+
+void Rack::serve(DeskWidget& desk) {
+  connect(list_, &RackList::picked, &desk, [&desk](const QString& type) { desk.pick_up(type.toStdString()); });
+  connect(list_, &RackList::carried, &desk,
+          [&desk](const QString& type, QPoint global) { desk.carry(type.toStdString(), global); });
+  connect(list_, &RackList::dropped, &desk, &DeskWidget::drop_carried);
+  connect(list_, &RackList::let_go, &desk, &DeskWidget::forget_carried);
+  connect(list_, &RackList::chosen, &desk, [&desk](const QString& type) { desk.put_by_key(type.toStdString()); });
+  connect(&desk, &DeskWidget::rack_wanted, this, [this] {
+    if (list_->selected_type().isEmpty()) list_->select_first();
+    list_->setFocus(Qt::OtherFocusReason);
+  });
+}
+
+bool Rack::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == search_ && event->type() == QEvent::KeyPress) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_Down) {
+      list_->select_first();
+      list_->setFocus(Qt::TabFocusReason);
+      return true;
+    }
+    if (key == Qt::Key_Escape && !search_->text().isEmpty()) {
+      search_->clear();
+      return true;
+    }
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace fluewright
