@@ -91,6 +91,8 @@ std::string drawing_sentence(const Finding& f, const Arguments& a) {
       return fmt::format("{}: it has no end “{}”.", a.piece(), f.field.empty() ? f.text : f.field);
     case FindingCode::port_taken:
       return fmt::format("{}: its end “{}” is in two joints; it can only be in one.", a.piece(), f.field);
+    case FindingCode::joined_to_air:
+      return fmt::format("{}: its end “{}” is open to the air, so nothing can be joined to it.", a.piece(), f.field);
     case FindingCode::bore_mismatch:
       return fmt::format("{}: its end “{}” and the piece it is joined to differ in size; the step costs draft.",
                          a.piece(), f.field);
@@ -145,7 +147,9 @@ std::string physics_sentence(const Finding& f, const Arguments& a) {
           "value is used.",
           a.piece(), f.text, a.value());
     case FindingCode::left_out:
-      return fmt::format("{}: what its “{}” does to the draft is left out of this calculation.", a.piece(), a.label());
+      return fmt::format(
+          "{}: what it does to the draft when it acts, running or opening, is left out of this calculation.",
+          a.piece());
     default:
       return {};
   }

@@ -4,6 +4,7 @@
 
 #include "engine/flow/bends.hpp"
 #include "engine/flow/local_loss.hpp"
+#include "engine/flow/openings.hpp"
 #include "engine/flow/tees.hpp"
 
 #include <array>
@@ -62,10 +63,24 @@ std::span<const LossTable* const> loss_tables() {
 }
 
 std::span<const LossFormula* const> loss_formulas() {
-  static constexpr std::array formulas{
-      &loss::restriction,    &loss::expansion,      &loss::contraction, &loss::flush_entry,        &loss::exit,
-      &loss::diffuser,       &loss::reducer,        &loss::plain_cap,   &loss::low_resistance_cap, &loss::screen,
-      &loss::firebox_throat, &loss::joining_branch, &loss::joining_run, &loss::dividing_branch,    &loss::dividing_run};
+  static constexpr std::array formulas{&loss::restriction,
+                                       &loss::expansion,
+                                       &loss::contraction,
+                                       &loss::flush_entry,
+                                       &loss::exit,
+                                       &loss::diffuser,
+                                       &loss::reducer,
+                                       &loss::plain_cap,
+                                       &loss::low_resistance_cap,
+                                       &loss::screen,
+                                       &loss::firebox_throat,
+                                       &loss::joining_branch,
+                                       &loss::joining_run,
+                                       &loss::dividing_branch,
+                                       &loss::dividing_run,
+                                       &loss::shut_branch,
+                                       &loss::restricted_entry,
+                                       &loss::restricted_exit};
   return formulas;
 }
 

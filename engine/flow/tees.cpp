@@ -22,6 +22,8 @@ const LossFormula joining_run{"tee, run while a branch joins", "1.55 q - q^2 (90
 const LossFormula dividing_branch{"tee, run into branch", "G [1 + H (q/b)^2 - J (q/b) cos a]", of_whole, crane,
                                   Standing::published};
 const LossFormula dividing_run{"tee, run while a branch leaves", "M q^2", of_whole, crane, Standing::published};
+const LossFormula shut_branch{"tee, straight past a shut branch", "0.03", of_whole,
+                              "Rennels & Hudson, Pipe Flow (2012), dividing tee", Standing::from_memory};
 
 }  // namespace loss
 
@@ -97,5 +99,7 @@ Ratio diverging_run(Ratio branch_share, Ratio area_ratio) {
   const double m = area_ratio.value() <= 0.4 ? 0.4 : (q <= 0.5 ? 2.0 * from_even : 0.3 * from_even);
   return m * q * q;
 }
+
+Ratio straight_past_branch() { return 0.03; }
 
 }  // namespace fluewright

@@ -20,6 +20,7 @@ extern const LossFormula joining_branch;
 extern const LossFormula joining_run;
 extern const LossFormula dividing_branch;
 extern const LossFormula dividing_run;
+extern const LossFormula shut_branch;
 }  // namespace loss
 
 /// From the branch into the combined leg, the streams joining:
@@ -35,5 +36,9 @@ extern const LossFormula dividing_run;
 
 /// From the combined leg on into the run, the stream dividing: M q^2.
 [[nodiscard]] Ratio diverging_run(Ratio branch_share, Ratio area_ratio);
+
+/// Straight past a branch that is shut: 0.03, where Crane's relations have nothing at all.
+/// Source: Rennels & Hudson, Pipe Flow (2012), dividing tee with the whole flow in the run.
+[[nodiscard]] Ratio straight_past_branch();
 
 }  // namespace fluewright

@@ -22,16 +22,19 @@ enum class FindingCode {
   no_fire,
   several_fires,
   open_end,           ///< piece, field = port name
-  gap,                ///< two joined ports do not meet; piece, field = port name, value = distance
+  gap,                ///< two joined ports do not meet; piece, field = port name, text = the other piece;
+                      ///< value = distance, or the angle between them where they touch and do not face one another
   loop,               ///< the path comes back to a piece it already passed
-  unreached,          ///< piece not on the path
+  unreached,          ///< piece that no joint connects with the path; a caution
   unknown_type,
   unknown_material,
   unknown_wall,
   unknown_wood,
   unknown_port,
   port_taken,         ///< a port in two joints
-  bore_mismatch,      ///< two joined ports of different size (works, with a step; a caution)
+  joined_to_air,      ///< a joint on a port that is open to the air; piece, field = port name
+  bore_mismatch,      ///< two joined ports of different size (works, with a step; a caution); text = the other piece,
+                      ///< value and highest = the diameters of equal area on this side and on the other
   out_of_range,       ///< piece (empty: site/room/fire), field, value, lowest, highest
   wrong_kind,         ///< field holds another kind of value
   duplicate_id,

@@ -19,9 +19,9 @@ namespace fluewright {
 
 /// What a port opens to.
 enum class PortKind {
-  joint,      ///< is pushed into another piece's port
-  room_air,   ///< open to the room: a feed's mouth
-  outdoor_air ///< open to the sky: a stack's top, an outside-air intake
+  joint,       ///< is pushed into another piece's port
+  room_air,    ///< open to the room: a feed's mouth
+  outdoor_air  ///< open to the sky: a stack's top, an outside-air intake
 };
 
 /// An end of a piece, in world coordinates.
@@ -29,7 +29,7 @@ struct Port {
   std::string name;  ///< "in", "out", "branch"
   PortKind kind = PortKind::joint;
   Position at;
-  Heading outward;   ///< the way one walks out of the piece through this port
+  Heading outward;  ///< the way one walks out of the piece through this port
   Section section = Section::circle(150.0 * millimetre);
   bool may_stay_shut = false;  ///< an unjoined port that is capped (tee, cleanout): not an open end
 };
@@ -37,7 +37,7 @@ struct Port {
 /// A line of the drawing: the axis of the gas's way, with its outer size for drawing.
 struct CentreLine {
   std::vector<Position> points;
-  Length width{};   ///< outside width across the axis
+  Length width{};             ///< outside width across the axis
   bool upright_body = false;  ///< draw as a standing body (barrel, bell, batch box) rather than as a pipe
 };
 
@@ -81,6 +81,8 @@ class Shape {
   /// What the piece does to the draft that a steady series calculation leaves out (a fan's pressure, a regulator's
   /// air): the key of the field that describes it, empty for a piece that is calculated in full.
   [[nodiscard]] virtual std::string_view left_out() const { return {}; }
+  /// Whether the fuel burns in it.
+  [[nodiscard]] virtual bool holds_fire() const { return false; }
 };
 
 /// The shape of that id, nullptr if there is none. To add a shape: one file, one line in registry.cpp.

@@ -12,15 +12,24 @@ namespace {
 /// A value of a kind, different for every seed.
 FieldValue some_value(FieldKind kind, double seed) {
   switch (kind) {
-    case FieldKind::length: return seed * metre;
-    case FieldKind::temperature: return celsius(seed);
-    case FieldKind::velocity: return seed * metre_per_second;
-    case FieldKind::pressure: return seed * pascal;
-    case FieldKind::volume_flow: return seed * cubic_metre / second;
-    case FieldKind::volume: return seed * cubic_metre;
-    case FieldKind::mass_flow: return seed * kilogram_per_hour;
-    case FieldKind::wood: return "wood " + std::to_string(seed);
-    default: return Ratio{seed};
+    case FieldKind::length:
+      return seed * metre;
+    case FieldKind::temperature:
+      return celsius(seed);
+    case FieldKind::velocity:
+      return seed * metre_per_second;
+    case FieldKind::pressure:
+      return seed * pascal;
+    case FieldKind::volume_flow:
+      return seed * cubic_metre / second;
+    case FieldKind::volume:
+      return seed * cubic_metre;
+    case FieldKind::mass_flow:
+      return seed * kilogram_per_hour;
+    case FieldKind::wood:
+      return "wood " + std::to_string(seed);
+    default:
+      return Ratio{seed};
   }
 }
 

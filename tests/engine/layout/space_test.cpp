@@ -29,9 +29,7 @@ double dot(const Ratio (&a)[3], const Ratio (&b)[3]) {
   return sum;
 }
 
-Heading any_heading() {
-  return {*rc::gen::inRange(0, 360) * 1.0 * degree, *rc::gen::inRange(-90, 91) * 1.0 * degree};
-}
+Heading any_heading() { return {*rc::gen::inRange(0, 360) * 1.0 * degree, *rc::gen::inRange(-90, 91) * 1.0 * degree}; }
 
 TEST(AGridPoint, HoldsTheMetricAndTheInchGridExactly) {
   EXPECT_EQ(grid_point_near({25.0 * millimetre, 1.0 * inch, -300.0 * millimetre}), (GridPoint{250, 254, -3000}));

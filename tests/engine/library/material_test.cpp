@@ -13,7 +13,8 @@ Material fireclay() {
   m.id = "firebrick";
   m.density = 2150.0 * kilogram_per_cubic_metre;
   m.specific_heat = 956.0 * joule_per_kilogram_kelvin;
-  m.conductivity_points = {{celsius(400.0), 1.05 * watt_per_metre_kelvin}, {celsius(800.0), 1.15 * watt_per_metre_kelvin}};
+  m.conductivity_points = {{celsius(400.0), 1.05 * watt_per_metre_kelvin},
+                           {celsius(800.0), 1.15 * watt_per_metre_kelvin}};
   return m;
 }
 

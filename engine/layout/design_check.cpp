@@ -1,0 +1,109 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/layout/conditions.hpp"
+#include "engine/layout/path.hpp"
+#include "engine/layout/piece_check.hpp"
+#include "engine/layout/value_range.hpp"
+
+#include <iterator>
+#include <unordered_set>
+
+namespace fluewright {
+
+namespace {
+
+/// Name of the user's own walls in a finding that belongs to no piece.
+constexpr std::string_view walls_field = "walls";
+
+void check_ids(const Design& design, std::vector<Finding>& findings) {
+  std::unordered_set<std::string_view> seen;
+  for (const Piece& piece : design.pieces) {
+    if (seen.insert(piece.id).second) continue;
+    Finding finding;
+    finding.code = FindingCode::duplicate_id;
+    finding.piece = piece.id;
+    finding.text = piece.id;
+    findings.push_back(std::move(finding));
+  }
+}
+
+void check_layer(const Library& library, const Wall& wall, const WallLayer& layer, std::vector<Finding>& findings) {
+  Finding finding;
+  finding.field = std::string(walls_field);
+  if (!library.material(layer.material)) {
+    finding.code = FindingCode::unknown_material;
+    finding.text = layer.material;
+    findings.push_back(std::move(finding));
+  }
+  constexpr Length thinnest = 0.01 * millimetre;
+  constexpr Length thickest = 2.0 * metre;
+  if (layer.thickness >= thinnest && layer.thickness <= thickest) return;
+  Finding range;
+  range.code = FindingCode::out_of_range;
+  range.field = std::string(walls_field);
+  range.text = wall.id;
+  range.value = layer.thickness;
+  range.lowest = thinnest;
+  range.highest = thickest;
+  findings.push_back(std::move(range));
+}
+
+void check_walls(const Design& design, const Library& library, std::vector<Finding>& findings) {
+  std::unordered_set<std::string_view> seen;
+  for (const Wall& wall : design.walls) {
+    if (!seen.insert(wall.id).second) {
+      Finding finding;
+      finding.code = FindingCode::duplicate_id;
+      finding.field = std::string(walls_field);
+      finding.text = wall.id;
+      findings.push_back(std::move(finding));
+    }
+    for (const WallLayer& layer : wall.layers) check_layer(library, wall, layer, findings);
+  }
+}
+
+void check_conditions(const Design& design, const Library& library, std::vector<Finding>& findings) {
+  for (const Condition& condition : conditions()) {
+    const FieldSpec* spec = library.condition(condition.key);
+    if (!spec) continue;
+    if (std::optional<Finding> finding = check_range(*spec, condition.get(design)))
+      findings.push_back(std::move(*finding));
+  }
+  if (library.wood(design.fire.wood)) return;
+  Finding finding;
+  finding.code = FindingCode::unknown_wood;
+  finding.field = "fire.wood";
+  finding.value = design.fire.wood;
+  finding.text = design.fire.wood;
+  findings.push_back(std::move(finding));
+}
+
+}  // namespace
+
+std::vector<Finding> check_values(const Design& design, const Library& library) {
+  std::vector<Finding> findings;
+  check_ids(design, findings);
+  const std::vector<KnownPiece> known = known_pieces(design, library);
+  for (std::size_t i = 0; i < design.pieces.size(); ++i) {
+    std::vector<Finding> of_piece = check_piece(design, library, design.pieces[i], known[i]);
+    findings.insert(findings.end(), std::make_move_iterator(of_piece.begin()), std::make_move_iterator(of_piece.end()));
+  }
+  check_walls(design, library, findings);
+  check_conditions(design, library, findings);
+  return findings;
+}
+
+std::vector<PieceGeometry> geometries(const Design& design, const Library& library) {
+  const std::vector<KnownPiece> known = known_pieces(design, library);
+  std::vector<PieceGeometry> all(design.pieces.size());
+  for (std::size_t i = 0; i < design.pieces.size(); ++i) {
+    if (!known[i].shape) continue;
+    const Piece& piece = design.pieces[i];
+    const std::vector<Finding> faults = check_piece(design, library, piece, known[i]);
+    const Piece drawable = faults.empty() ? piece : mended(design, library, piece, known[i], faults);
+    all[i] = known[i].shape->geometry(PieceView(design, library, drawable, *known[i].type));
+  }
+  return all;
+}
+
+}  // namespace fluewright

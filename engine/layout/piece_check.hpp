@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// The pieces of a design beside what the library knows of them, each type looked up once.
+
+#include "engine/layout/finding.hpp"
+#include "engine/pieces/shape.hpp"
+
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+namespace fluewright {
+
+/// What the library knows of a piece; both null where its type is unknown.
+struct KnownPiece {
+  const PieceType* type = nullptr;
+  const Shape* shape = nullptr;
+};
+
+/// Types and shapes of all pieces, in the order of Design::pieces.
+[[nodiscard]] std::vector<KnownPiece> known_pieces(const Design& design, const Library& library);
+
+/// What is wrong with one piece's own values: unknown type, field of another kind, value out of its range, unknown wall
+/// or material, values that do not go together, a heading that is no number.
+[[nodiscard]] std::vector<Finding> check_piece(const Design& design, const Library& library, const Piece& piece,
+                                               const KnownPiece& known);
+
+/// A faulty piece's value in question taken out, so that the fallback stands in and the piece can still be drawn.
+[[nodiscard]] Piece mended(const Design& design, const Library& library, const Piece& piece, const KnownPiece& known,
+                           const std::vector<Finding>& faults);
+
+}  // namespace fluewright

@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Where air comes in, where gas goes out, and what sits on the stack.
+
+#include "engine/flow/openings.hpp"
+#include "tests/engine/pieces/one_piece.hpp"
+
+namespace fluewright::test {
+namespace {
+
+TEST(APartlyCoveredEntry, IsTheSharpEntryWhenWideOpen) {
+  EXPECT_NEAR(restricted_entry(1.0), 0.5, 1e-3);  // Crane, Idelchik: 0.5
+  EXPECT_NEAR(restricted_exit(1.0), 0.0, 1e-12);
+}
+
+TEST(APartlyCoveredExit, AgreesWithRennelsAndHudson) {
+  // Discharge from a sharp-edged orifice, Rennels & Hudson, Pipe Flow (2012), on the orifice's head:
+  // 0.0696 (1 - b^5) l^2 + l^2 with l = 1 + 0.622 (1 - 0.215 b^2 - 0.785 b^5). Two handbooks, so 6 %.
+  for (const double phi : {0.1, 0.2, 0.3, 0.5, 0.7}) {
+    const double b2 = phi;
+    const double b5 = std::pow(phi, 2.5);
+    const double l = 1.0 + 0.622 * (1.0 - 0.215 * b2 - 0.785 * b5);
+    const double theirs = (0.0696 * (1.0 - b5) + 1.0) * l * l / (phi * phi);
+    EXPECT_NEAR(restricted_exit(phi) + 1.0, theirs, 0.06 * theirs) << phi;
+  }
+}
+
+TEST(AFeed, ChokesByWhatTheSticksLeaveOpen) {
+  // (1.707 - 0.33)^2 / 0.33^2 = 17.41, by hand. Idelchik, from memory.
+  EXPECT_NEAR(zeta(OnePiece("feed_tube", heading_down()).way("mouth", "out")), 17.412, 1e-3);
+  EXPECT_NEAR(zeta(OnePiece("feed_tube", heading_down()).with("free_share", Ratio{1.0}).way("mouth", "out")), 0.5,
+              1e-3);
+}
+
+TEST(AFeed, OpensToTheRoomAndFallsByItsLength) {
+  const OnePiece feed("feed_tube", heading_down());
+  EXPECT_EQ(feed.port("mouth").kind, PortKind::room_air);
+  expect_at(feed.port("out").at, 0, 0, -300);
+  EXPECT_NEAR(in(feed.way("mouth", "out")[0].rise, millimetre), -300.0, 1e-9);
+}
+
+TEST(AFeed, WithALidTakesADuctInsteadOfTheRoom) {
+  OnePiece feed("feed_tube", heading_down());
+  feed.with("air_from", std::string("duct"));
+  EXPECT_EQ(feed.port("mouth").kind, PortKind::joint);
+  // In a duct, not at an entry: (1 + 0.707 sqrt(0.67) - 0.33)^2 / 0.33^2 = 14.327, by hand.
+  EXPECT_NEAR(zeta(feed.way("mouth", "out")), 14.327, 1e-2);
+}
+
+TEST(ADoorSlot, IsMeasuredOnItsDoorway) {
+  // (1.707 - 0.06)^2 / 0.06^2 = 753.5, by hand.
+  const OnePiece door("batch_door_slot");
+  EXPECT_NEAR(zeta(door.way("slot", "out")), 753.5, 0.1);
+  EXPECT_EQ(door.port("slot").kind, PortKind::room_air);
+}
+
+TEST(AnOutsideAirDuct, BeginsOutdoors) {
+  const OnePiece duct("outside_air_duct");
+  EXPECT_EQ(duct.port("intake").kind, PortKind::outdoor_air);
+  EXPECT_EQ(duct.geometry().ports[0].name, "intake");
+  EXPECT_EQ(duct.way("intake", "out")[0].place, Place::ground);
+}
+
+double out_of(const char* type) { return zeta(OnePiece(type, heading_up()).way("in", "top")); }
+
+TEST(AStackHead, AddsItsCapsPublishedLossToTheFreeExit) {
+  EXPECT_NEAR(out_of("open_head"), 0.0, 1e-12);  // ASHRAE: open straight 0 beyond the velocity head
+  EXPECT_NEAR(out_of("masonry_head"), 0.0, 1e-12);
+  EXPECT_NEAR(out_of("cap_low_resistance"), 0.5, 1e-12);  // ASHRAE
+  EXPECT_NEAR(out_of("cap_plain"), 2.0, 1e-12);           // ASHRAE
+  EXPECT_NEAR(out_of("cap_rain"), 0.18, 1e-12);           // ACGIH at gap 0.75, from memory
+  EXPECT_NEAR(zeta(OnePiece("cap_rain").with("gap_ratio", Ratio{0.5}).way("in", "top")), 0.73, 1e-12);
+}
+
+TEST(AStackHead, WithAScreenCostsHalfAHeadMoreAndSootOnTop) {
+  OnePiece head("open_head", heading_up());
+  head.with("screen", std::string("yes"));
+  EXPECT_NEAR(zeta(head.way("in", "top")), 0.5, 1e-12);  // ASHRAE spark screen
+  head.with("clogged_share", Ratio{0.5});
+  // (1 + 0.707 sqrt(0.5) - 0.5)^2 / 0.25 = 3.9996, by hand.
+  EXPECT_NEAR(zeta(head.way("in", "top")), 4.5, 1e-3);
+}
+
+TEST(AStackHead, IsAFreePipeEndWhenAirComesDown) {
+  EXPECT_NEAR(zeta(OnePiece("open_head", heading_up()).way("top", "in")), 1.0, 1e-12);  // Idelchik 3-1, thin edge
+  EXPECT_NEAR(zeta(OnePiece("cap_low_resistance", heading_up()).way("top", "in")), 1.5, 1e-12);
+}
+
+TEST(AStackHead, EndsInOutdoorAir) {
+  for (const char* type : {"cap_rain", "cap_low_resistance", "cap_plain", "open_head", "masonry_head", "fan_top"}) {
+    EXPECT_EQ(OnePiece(type).port("top").kind, PortKind::outdoor_air) << type;
+  }
+}
+
+TEST(AFan, StandsInTheWayWhileOffAndSaysThatItsWorkIsLeftOut) {
+  EXPECT_NEAR(zeta(OnePiece("fan_inline").with("off_loss", Ratio{8.0}).way("in", "out")), 8.0, 1e-12);
+  EXPECT_LT(zeta(OnePiece("fan_side").way("in", "out")), 0.2);
+  EXPECT_GT(zeta(OnePiece("fan_inline").way("in", "out")), 1.0);
+  for (const char* type : {"fan_inline", "fan_side", "fan_top", "draft_regulator"}) {
+    const std::string_view key = OnePiece(type).shape().left_out();
+    EXPECT_NE(shipped_library()->piece_type(type)->field(key), nullptr) << type;
+  }
+  EXPECT_EQ(OnePiece("stovepipe").shape().left_out(), "");
+}
+
+}  // namespace
+}  // namespace fluewright::test
