@@ -10,6 +10,7 @@
 #include "engine/quantities/quantities.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -55,6 +56,14 @@ struct Embedding {
   bool under_open_sky = false;  ///< Place::ground: the surface above is outdoors instead of the room
 };
 
+/// The flat top of a barrel or bell: the gas meets it before it goes down.
+struct Lid {
+  Area surface{};
+  Length across{};         ///< diameter, or the shorter side
+  Length jet_diameter{};   ///< of the riser whose gas strikes it; zero where nothing strikes it (a bell)
+  Length jet_gap{};        ///< from the riser's rim to the lid
+};
+
 /// A length of flue with one section, one wall and one place.
 struct Stretch {
   std::size_t piece = 0;     ///< index in Design::pieces
@@ -72,7 +81,7 @@ struct Stretch {
   std::vector<WallLayerView> wall;  ///< from the gas outwards; empty = no wall worth the name
   Place place = Place::room;
   Embedding embedding;
-  Area extra_surface{};      ///< heated surface at the start beyond perimeter x length: the lid of a barrel or bell
+  std::optional<Lid> lid;    ///< the gas passes under it where the stretch starts
   bool chamber = false;      ///< wide and slow: free convection joins the forced film (barrel, bell)
   bool fire = false;         ///< the fuel burns at the start of this stretch
   bool stands_upright = false;  ///< outside film: vertical wall instead of horizontal cylinder

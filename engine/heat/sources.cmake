@@ -1,1 +1,1 @@
-set(ROOM_SOURCES outside_film.cpp conduction.cpp)
+set(ROOM_SOURCES outside_film.cpp conduction.cpp jet_film.cpp)

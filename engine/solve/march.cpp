@@ -146,6 +146,7 @@ class Walk {
     setting.diameter_over_run = path_->diameter_over_run[slice.stretch];
     setting.beyond = surround_->beyond(stretch.place, stretch.embedding);
     setting.rest = stretch.place == Place::ground ? surround_->ground : setting.beyond;
+    setting.lid = slice.lid;
     setting.flue_gas = burning_passed_;
     setting.co2 = co2_;
     setting.h2o = h2o_;
@@ -155,7 +156,7 @@ class Walk {
     setting.jacket_film = jacket.chamber_film;
     const Power gained = around ? jacket.from_riser * (slice.surface / jacket.chamber_surface) : Power{};
 
-    const bool fresh = fire_->forward ? slice.opens_stretch : slice.closes_stretch;
+    const bool fresh = slice.lid || (fire_->forward ? slice.opens_stretch : slice.closes_stretch);
     const Density density_in = density();
     heat_slice(heat_, temperature_, flow_, *gas_, slice, setting, *surround_, age_, gained,
                fresh ? rounds_at_start : rounds_along);

@@ -6,10 +6,12 @@
 #include "engine/heat/conduction.hpp"
 #include "engine/heat/gas_radiation.hpp"
 #include "engine/heat/inside_film.hpp"
+#include "engine/heat/jet_film.hpp"
 #include "engine/heat/outside_film.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace fluewright {
 namespace {
@@ -30,15 +32,50 @@ FilmCoefficient cubic_sum(FilmCoefficient a, FilmCoefficient b) {
   return detail::cube_root(x * x * x + y * y * y) * watt_per_square_metre_kelvin;
 }
 
-/// Free convection of the gas along the wall of a chamber: Churchill & Chu's vertical wall with the gas's properties.
-FilmCoefficient chamber_film(const SliceHeat& state, const GasTable& gas, Length height, Pressure absolute) {
+/// Grashof number times Prandtl number of the gas against the wall, over a length.
+struct GasBuoyancy {
+  Ratio rayleigh = 0.0;
+  Ratio prandtl = 0.7;
+  Conductivity conductivity{};
+};
+
+GasBuoyancy gas_buoyancy(const SliceHeat& state, const GasTable& gas, Length length, Pressure absolute) {
   const Temperature t = midway(state.mean, state.wall);
   const double dt = std::abs(in(state.mean - state.wall, kelvin));
   const auto nu = gas.viscosity(t) / gas.density(t, absolute);
   const Ratio prandtl = gas.prandtl(t);
-  const double rayleigh = in(standard_gravity * height * height * height / (nu * nu), Ratio(1.0)) * dt / in_kelvin(t) *
-                          prandtl.value();
-  return vertical_wall_nusselt(rayleigh, prandtl) * gas.conductivity(t) / height;
+  const double cubed = in(standard_gravity * length * length * length / (nu * nu), Ratio(1.0));
+  return {cubed * dt / in_kelvin(t) * prandtl.value(), prandtl, gas.conductivity(t)};
+}
+
+/// Free convection of the gas along the wall of a chamber: Churchill & Chu's vertical wall with the gas's properties.
+FilmCoefficient chamber_film(const SliceHeat& state, const GasTable& gas, Length height, Pressure absolute) {
+  const GasBuoyancy b = gas_buoyancy(state, gas, height, absolute);
+  return vertical_wall_nusselt(b.rayleigh, b.prandtl) * b.conductivity / height;
+}
+
+/// Under a lid: hot gas below a colder plate (McAdams, the plate facing up turned over), joined by the riser's jet.
+FilmCoefficient lid_film(const SliceHeat& state, MassFlow flow, const GasTable& gas, const Lid& lid, Pressure absolute) {
+  const Length size = 0.25 * lid.across;  // area over perimeter
+  const GasBuoyancy b = gas_buoyancy(state, gas, size, absolute);
+  const FilmCoefficient free = plate_facing_up_nusselt(b.rayleigh) * b.conductivity / size;
+  if (lid.jet_diameter <= Length{}) return free;
+  const Length d = lid.jet_diameter;
+  const DynamicViscosity mu = gas.viscosity(state.mean);
+  const Conductivity k = gas.conductivity(state.mean);
+  const Ratio reynolds = 4.0 * flow / (std::numbers::pi * d * mu);
+  const Ratio nusselt = jet_nusselt(reynolds, gas.specific_heat(state.mean) * mu / k, 2.0 * (d / lid.across), lid.jet_gap / d);
+  return cubic_sum(nusselt * k / d, free);
+}
+
+/// A lid sees down into the glowing riser: its mouth is a black opening at the gas's temperature, and the gas feeds what
+/// it radiates through `film` on two bores of the riser's wall (chosen). On the lid's surface.
+FilmCoefficient mouth_radiation(const SliceHeat& state, FilmCoefficient film, const Lid& lid) {
+  if (lid.jet_diameter <= Length{}) return {};
+  const Area mouth = 0.25 * std::numbers::pi * lid.jet_diameter * lid.jet_diameter;
+  const auto out = radiation_film(1.0, state.mean, state.wall) * mouth;
+  const auto fed = film * (8.0 * mouth);  // two bores long: 2 D x pi D = 8 x pi D^2/4
+  return out * fed / (out + fed) / lid.surface;
 }
 
 void inner_film(SliceHeat& state, MassFlow flow, const GasTable& gas, const SliceSetting& setting,
@@ -53,7 +90,9 @@ void inner_film(SliceHeat& state, MassFlow flow, const GasTable& gas, const Slic
   state.friction_factor = friction_factor(state.reynolds, stretch.roughness / dh);
   state.nusselt = inside_nusselt(state.reynolds, prandtl, state.friction_factor, setting.diameter_over_run);
   state.convective = state.nusselt * k / dh;
-  if (stretch.chamber) {
+  if (setting.lid) {
+    state.convective = lid_film(state, flow, gas, *stretch.lid, surround.absolute);
+  } else if (stretch.chamber) {
     state.convective = cubic_sum(
         state.convective, chamber_film(state, gas, setting.wall->upright_height, surround.absolute));
   }
@@ -61,6 +100,7 @@ void inner_film(SliceHeat& state, MassFlow flow, const GasTable& gas, const Slic
   if (setting.flue_gas) {
     state.film += gas_radiation_film(state.mean, state.wall, setting.co2, setting.h2o, mean_beam_share * dh,
                                      soot_emissivity);
+    if (setting.lid) state.film += mouth_radiation(state, state.film, *stretch.lid);
   }
 }
 
@@ -70,7 +110,9 @@ FilmCoefficient outer_film(const SliceHeat& state, const SliceSetting& setting, 
     return setting.jacket_film;
   }
   FilmCoefficient film{};
-  if (setting.stretch->place == Place::mass) {
+  if (setting.lid) {
+    film = plate_facing_up_film(0.25 * setting.stretch->lid->across, state.surface, setting.beyond, surround.absolute);
+  } else if (setting.stretch->place == Place::mass) {
     film = plate_facing_up_film(wall.seat_size, state.surface, setting.beyond, surround.absolute);
   } else if (setting.stretch->stands_upright) {
     film = vertical_wall_film(wall.upright_height, state.surface, setting.beyond, surround.absolute);

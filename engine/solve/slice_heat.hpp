@@ -39,6 +39,7 @@ struct SliceSetting {
   Temperature beyond;             ///< level the wall loses heat to
   Temperature rest;               ///< level the wall stood at before lighting
   FilmCoefficient jacket_film{};  ///< Place::jacket: film on the outside of the riser
+  bool lid = false;               ///< the slice is the stretch's lid
   bool flue_gas = false;          ///< carries the fire's gas: CO2 and H2O radiate
   Pressure co2{};                 ///< partial pressures of the radiating gases
   Pressure h2o{};

@@ -74,6 +74,16 @@ void cut(SlicedPath& path, std::size_t index, Length longest) {
   const Stretch& stretch = path.branch->stretches[index];
   const auto count = static_cast<std::size_t>(std::max(1.0, std::ceil(in(stretch.length, longest) - 1e-9)));
   const double share = 1.0 / static_cast<double>(count);
+  if (stretch.lid) {
+    Slice lid;
+    lid.stretch = index;
+    lid.end_height = stretch.start_height;
+    lid.end_s = path.length;
+    lid.surface = stretch.lid->surface;
+    lid.opens_stretch = true;
+    lid.lid = true;
+    path.slices.push_back(lid);
+  }
   for (std::size_t i = 0; i < count; ++i) {
     Slice slice;
     slice.stretch = index;
@@ -82,11 +92,8 @@ void cut(SlicedPath& path, std::size_t index, Length longest) {
     slice.end_height = stretch.start_height + stretch.rise * (static_cast<double>(i + 1) * share);
     slice.end_s = path.length + stretch.length * (static_cast<double>(i + 1) * share);
     slice.surface = stretch.section.heated_perimeter() * slice.length;
-    slice.opens_stretch = i == 0;
+    slice.opens_stretch = i == 0 && !stretch.lid;
     slice.closes_stretch = i + 1 == count;
-    if (slice.opens_stretch) {
-      slice.surface += stretch.extra_surface;
-    }
     path.slices.push_back(slice);
   }
   path.length += stretch.length;

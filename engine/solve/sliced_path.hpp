@@ -17,9 +17,10 @@ struct Slice {
   Length rise{};
   Length end_height{};  ///< above the floor
   Length end_s{};       ///< from the branch's start, along the gas
-  Area surface{};       ///< inner surface that gives heat away, a lid included
+  Area surface{};       ///< inner surface that gives heat away
   bool opens_stretch = false;
   bool closes_stretch = false;
+  bool lid = false;     ///< the stretch's lid: no length, no rise, heat only
 };
 
 /// The loss where two stretches of different area meet, on the velocity head of the narrower one.

@@ -82,7 +82,7 @@ struct HandBuiltHeater {
     if (with_riser_in_barrel) {
       Stretch annulus = plain(0.9 * metre, -0.9 * metre, Place::room, {{&get("steel"), 1.2 * millimetre}});
       annulus.section = Section::annulus(barrel, bore + 100.0 * millimetre);
-      annulus.extra_surface = 0.7854 * barrel * barrel;
+      annulus.lid = Lid{0.7854 * barrel * barrel, barrel, bore, 0.33 * bore};
       annulus.chamber = true;
       annulus.at_start = {{2.4, 2.4, LocalLoss::Reynolds::none, "turn at the lid", {}}};
       add(annulus);
