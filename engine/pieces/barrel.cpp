@@ -80,7 +80,9 @@ class Barrel final : public Shape {
     Stretch stretch = parts::stretch_of(piece, index, Section::annulus(diameter, piece.length("riser_outer")),
                                         fall(piece), -fall(piece));
     stretch.chamber = true;
-    stretch.extra_surface = std::numbers::pi * diameter * (0.25 * diameter + piece.length("gap"));
+    // The wall above the rim is as hot as the lid and counts with it.
+    stretch.lid = Lid{std::numbers::pi * diameter * (0.25 * diameter + piece.length("gap")), diameter, piece.length("bore"),
+                      piece.length("gap")};
     stretch.at_end.push_back(sharp_turn("turn to the outlet"));
     return stretch;
   }

@@ -47,7 +47,7 @@ class Bell final : public Shape {
     const Section whole = Section::rectangle(piece.length("width"), piece.length("depth"));
     Stretch sinking = parts::stretch_of(piece, index, whole, down, -down);
     sinking.chamber = true;
-    sinking.extra_surface = whole.area();
+    sinking.lid = Lid{whole.area(), std::min(piece.length("width"), piece.length("depth")), {}, {}};
     return parts::entered_by({plume, sinking}, "in", entry);
   }
 

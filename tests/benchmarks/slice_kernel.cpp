@@ -47,7 +47,7 @@ struct Heater {
     Stretch barrel = stretch(Section::annulus(560.0 * millimetre, 260.0 * millimetre), 0.9, -0.9, Place::room,
                              {&steel, 1.2 * millimetre});
     barrel.chamber = barrel.stands_upright = true;
-    barrel.extra_surface = 0.25 * square_metre;
+    barrel.lid = Lid{0.25 * square_metre, 560.0 * millimetre, 150.0 * millimetre, 50.0 * millimetre};
     Stretch bench = stretch(bore, 6.0, 0.0, Place::mass, {&steel, 0.7 * millimetre});
     bench.embedding = {&cob, 600.0 * millimetre, 500.0 * millimetre, {}, 0.5, false};
     bench.at_start.push_back({0.42, 0.42, LocalLoss::Reynolds::none, {}, {}});

@@ -33,7 +33,7 @@ std::string fault_of(const Stretch& s) {
   if (!(s.section.area() > Area{}) || !(s.section.hydraulic_diameter() > Length{})) return "section";
   if (!(s.section.heated_perimeter() > Length{})) return "perimeter";
   if (!is_finite(s.roughness) || s.roughness < Length{}) return "roughness";
-  if (s.extra_surface < Area{}) return "extra surface";
+  if (s.lid && s.lid->surface <= Area{}) return "lid";
   for (const auto* losses : {&s.at_start, &s.at_end}) {
     for (const LocalLoss& l : *losses) {
       if (!std::isfinite(l.forward) || l.forward.value() < 0.0) return l.name + " forward";
