@@ -94,15 +94,9 @@ std::vector<Finding> check_values(const Design& design, const Library& library) 
 }
 
 std::vector<PieceGeometry> geometries(const Design& design, const Library& library) {
-  const std::vector<KnownPiece> known = known_pieces(design, library);
-  std::vector<PieceGeometry> all(design.pieces.size());
-  for (std::size_t i = 0; i < design.pieces.size(); ++i) {
-    if (!known[i].shape) continue;
-    const Piece& piece = design.pieces[i];
-    const std::vector<Finding> faults = check_piece(design, library, piece, known[i]);
-    const Piece drawable = faults.empty() ? piece : mended(design, library, piece, known[i], faults);
-    all[i] = known[i].shape->geometry(PieceView(design, library, drawable, *known[i].type));
-  }
+  std::vector<PieceGeometry> all;
+  all.reserve(design.pieces.size());
+  for (DrawnPiece& piece : drawn_pieces(design, library)) all.push_back(std::move(piece.geometry));
   return all;
 }
 

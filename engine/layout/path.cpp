@@ -57,7 +57,7 @@ class Tracer {
     count(graph_.outlets(), FindingCode::no_outlet, FindingCode::several_outlets);
     std::size_t fires = 0;
     for (std::size_t i = 0; i < design_.pieces.size(); ++i) {
-      const Shape* shape = graph_.known()[i].shape;
+      const Shape* shape = graph_.piece(i).known.shape;
       if (shape && shape->holds_fire() && ++fires > 1) note(FindingCode::several_fires, Severity::fault, i);
     }
     if (fires == 0) note(FindingCode::no_fire, Severity::fault, no_piece);
@@ -83,7 +83,7 @@ class Tracer {
   std::size_t farthest_end() const {
     std::size_t best = reach_.order.front();
     for (const std::size_t piece : reach_.order) {
-      if (graph_.geometries()[piece].ports.size() > 1 && reach_.steps[piece] > reach_.steps[best]) best = piece;
+      if (graph_.ports(piece).size() > 1 && reach_.steps[piece] > reach_.steps[best]) best = piece;
     }
     return best;
   }
@@ -91,7 +91,7 @@ class Tracer {
   /// The port by which a partial path would go on: one that waits for a piece, else one that is shut, else any other
   /// than the entry; the first of its sort.
   std::size_t open_exit(std::size_t piece, std::size_t entry) const {
-    const std::vector<Port>& ports = graph_.geometries()[piece].ports;
+    const std::vector<Port>& ports = graph_.ports(piece);
     const auto rank = [&](std::size_t p) {
       if (p == entry) return 3;
       if (graph_.is_joined({piece, p})) return 2;
@@ -124,7 +124,7 @@ class Tracer {
     if (reach_.order.empty()) reach_ = graph_.reach_from(start);
     for (std::size_t i = 0; i < design_.pieces.size(); ++i) {
       if (reach_.steps[i] == no_piece) {
-        if (graph_.known()[i].shape) note(FindingCode::unreached, Severity::caution, i);
+        if (graph_.piece(i).known.shape) note(FindingCode::unreached, Severity::caution, i);
       } else {
         check_open_ends(i);
         if (closes_a_loop(i)) note(FindingCode::loop, Severity::fault, i);
@@ -134,13 +134,13 @@ class Tracer {
 
   std::size_t first_known() const {
     for (std::size_t i = 0; i < design_.pieces.size(); ++i) {
-      if (graph_.known()[i].shape) return i;
+      if (graph_.piece(i).known.shape) return i;
     }
     return no_piece;
   }
 
   void check_open_ends(std::size_t piece) {
-    const std::vector<Port>& ports = graph_.geometries()[piece].ports;
+    const std::vector<Port>& ports = graph_.ports(piece);
     for (std::size_t p = 0; p < ports.size(); ++p) {
       const bool needs_a_piece = ports[p].kind == PortKind::joint && !graph_.is_joined({piece, p});
       if (needs_a_piece && (!ports[p].may_stay_shut || is_last_exit(piece, p))) {
@@ -156,7 +156,7 @@ class Tracer {
 
   /// A joint that the walk did not need leads back to where it has been. Told once, on the piece reached later.
   bool closes_a_loop(std::size_t piece) const {
-    const std::vector<Port>& ports = graph_.geometries()[piece].ports;
+    const std::vector<Port>& ports = graph_.ports(piece);
     for (std::size_t p = 0; p < ports.size(); ++p) {
       const PortAt there = graph_.joined({piece, p});
       if (there.piece == no_piece) continue;
@@ -174,7 +174,7 @@ class Tracer {
     Branch branch;
     bool computed = true;
     for (const Step& step : steps_) {
-      const std::vector<Port>& ports = graph_.geometries()[step.piece].ports;
+      const std::vector<Port>& ports = graph_.ports(step.piece);
       path.passages.push_back({step.piece, ports[step.entry].name, ports[step.exit].name});
       computed = computed && append_stretches(branch, step);
     }
@@ -191,12 +191,12 @@ class Tracer {
 
   /// False where the piece's values do not allow it.
   bool append_stretches(Branch& branch, const Step& step) {
-    const Piece& piece = design_.pieces[step.piece];
-    const KnownPiece& known = graph_.known()[step.piece];
-    if (!check_piece(design_, library_, piece, known).empty()) return false;
-    const std::vector<Port>& ports = graph_.geometries()[step.piece].ports;
-    std::vector<Stretch> stretches = known.shape->passage(PieceView(design_, library_, piece, *known.type), step.piece,
-                                                          ports[step.entry].name, ports[step.exit].name);
+    const KnownPiece& known = graph_.piece(step.piece).known;
+    if (!graph_.piece(step.piece).sound) return false;
+    const std::vector<Port>& ports = graph_.ports(step.piece);
+    const PieceView view(design_, library_, design_.pieces[step.piece], *known.type);
+    std::vector<Stretch> stretches =
+        known.shape->passage(view, step.piece, ports[step.entry].name, ports[step.exit].name);
     Length height = ports[step.entry].at.z;
     if (!branch.stretches.empty()) close_joint(branch.stretches.back(), height);
     for (Stretch& stretch : stretches) {

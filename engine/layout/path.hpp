@@ -27,7 +27,7 @@ struct TracedPath {
   /// One branch: the stretches of the passages. A partial path is in it too, as far as pieces can be computed; its `to`
   /// end is then a node. Empty where there is no inlet to start from.
   FlueNetwork network;
-  std::vector<Finding> findings;///< everything wrong with the drawing
+  std::vector<Finding> findings;  ///< everything wrong with the drawing
 };
 
 /// Geometry of every piece, in the order of Design::pieces; empty for pieces of unknown type. A piece with a value out

@@ -100,6 +100,26 @@ std::vector<Finding> check_piece(const Design& design, const Library& library, c
   return findings;
 }
 
+std::vector<DrawnPiece> drawn_pieces(const Design& design, const Library& library) {
+  const std::vector<KnownPiece> known = known_pieces(design, library);
+  std::vector<DrawnPiece> drawn(design.pieces.size());
+  for (std::size_t i = 0; i < drawn.size(); ++i) {
+    drawn[i].known = known[i];
+    if (!known[i].shape) continue;
+    const Piece& piece = design.pieces[i];
+    const std::vector<Finding> faults = check_piece(design, library, piece, known[i]);
+    drawn[i].sound = faults.empty();
+    const PieceView view(design, library, piece, *known[i].type);
+    if (drawn[i].sound) {
+      drawn[i].geometry = known[i].shape->geometry(view);
+    } else {
+      const Piece drawable = mended(design, library, piece, known[i], faults);
+      drawn[i].geometry = known[i].shape->geometry(PieceView(design, library, drawable, *known[i].type));
+    }
+  }
+  return drawn;
+}
+
 Piece mended(const Design& design, const Library& library, const Piece& piece, const KnownPiece& known,
              const std::vector<Finding>& faults) {
   Piece copy = piece;

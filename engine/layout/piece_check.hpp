@@ -27,6 +27,16 @@ struct KnownPiece {
 [[nodiscard]] std::vector<Finding> check_piece(const Design& design, const Library& library, const Piece& piece,
                                                const KnownPiece& known);
 
+/// A piece as it can be drawn.
+struct DrawnPiece {
+  KnownPiece known;
+  PieceGeometry geometry;  ///< empty for an unknown type; with fallbacks in the place of faulty values
+  bool sound = false;      ///< check_piece() finds nothing, so that its flue can be computed
+};
+
+/// All pieces, in the order of Design::pieces, each checked once.
+[[nodiscard]] std::vector<DrawnPiece> drawn_pieces(const Design& design, const Library& library);
+
 /// A faulty piece's value in question taken out, so that the fallback stands in and the piece can still be drawn.
 [[nodiscard]] Piece mended(const Design& design, const Library& library, const Piece& piece, const KnownPiece& known,
                            const std::vector<Finding>& faults);

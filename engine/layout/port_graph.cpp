@@ -28,14 +28,13 @@ Angle angle_between(const Heading& a, const Heading& b) {
 
 }  // namespace
 
-PortGraph::PortGraph(const Design& design, const Library& library)
-    : known_{known_pieces(design, library)}, geometries_{fluewright::geometries(design, library)} {
+PortGraph::PortGraph(const Design& design, const Library& library) : pieces_{drawn_pieces(design, library)} {
   std::unordered_map<std::string_view, std::size_t> by_id;
   by_id.reserve(design.pieces.size());
   joined_.reserve(design.pieces.size());
   for (std::size_t i = 0; i < design.pieces.size(); ++i) {
     by_id.try_emplace(design.pieces[i].id, i);
-    const std::vector<Port>& ports = geometries_[i].ports;
+    const std::vector<Port>& ports = this->ports(i);
     joined_.emplace_back(ports.size());
     for (std::size_t p = 0; p < ports.size(); ++p) {
       const bool outdoors = ports[p].kind == PortKind::outdoor_air;
@@ -62,11 +61,11 @@ std::optional<PortAt> PortGraph::find(const PortRef& ref,
                                       const std::unordered_map<std::string_view, std::size_t>& by_id) {
   const auto piece = by_id.find(ref.piece);
   if (piece != by_id.end()) {
-    const std::vector<Port>& ports = geometries_[piece->second].ports;
+    const std::vector<Port>& ports = this->ports(piece->second);
     for (std::size_t p = 0; p < ports.size(); ++p) {
       if (ports[p].name == ref.port) return PortAt{piece->second, p};
     }
-    if (!known_[piece->second].shape)
+    if (!pieces_[piece->second].known.shape)
       return std::nullopt;  // a piece of unknown type has no ports; that is said already
   }
   note(FindingCode::unknown_port, Severity::fault, ref);
@@ -110,7 +109,7 @@ void PortGraph::note(FindingCode code, Severity severity, const PortRef& ref, Fi
 }
 
 Reach PortGraph::reach_from(std::size_t piece) const {
-  const std::size_t count = geometries_.size();
+  const std::size_t count = pieces_.size();
   Reach reach{std::vector<PortAt>(count), {piece}, std::vector<std::size_t>(count, no_piece)};
   reach.steps[piece] = 0;
   for (std::size_t next = 0; next < reach.order.size(); ++next) {

@@ -34,9 +34,9 @@ class PortGraph {
  public:
   PortGraph(const Design& design, const Library& library);
 
-  [[nodiscard]] const std::vector<PieceGeometry>& geometries() const { return geometries_; }
-  [[nodiscard]] const std::vector<KnownPiece>& known() const { return known_; }
-  [[nodiscard]] const Port& port(PortAt at) const { return geometries_[at.piece].ports[at.port]; }
+  [[nodiscard]] const DrawnPiece& piece(std::size_t index) const { return pieces_[index]; }
+  [[nodiscard]] const std::vector<Port>& ports(std::size_t piece) const { return pieces_[piece].geometry.ports; }
+  [[nodiscard]] const Port& port(PortAt at) const { return ports(at.piece)[at.port]; }
   /// The port joined to this one; piece == no_piece if none.
   [[nodiscard]] PortAt joined(PortAt at) const { return joined_[at.piece][at.port]; }
   [[nodiscard]] bool is_joined(PortAt at) const { return joined(at).piece != no_piece; }
@@ -59,8 +59,7 @@ class PortGraph {
   void compare(const Joint& joint, const Port& a, const Port& b);
   void note(FindingCode code, Severity severity, const PortRef& ref, FieldValue value = {}, std::string text = {});
 
-  std::vector<KnownPiece> known_;
-  std::vector<PieceGeometry> geometries_;
+  std::vector<DrawnPiece> pieces_;
   std::vector<std::vector<PortAt>> joined_;
   std::vector<PortAt> inlets_;
   std::vector<PortAt> outlets_;
