@@ -59,6 +59,27 @@ TEST(AWholePath, NamesThePieceOfEveryStretch) {
   EXPECT_EQ(pieces, (std::vector<std::size_t>{0, 1, 2, 3, 4, 5, 6, 7}));
 }
 
+TEST(AWholePath, CanBeMadeOfABatchBoxABellAndAMasonryFlue) {
+  Chain chain;
+  chain.place("batch_door_slot", {}, heading_north);
+  chain.add("batch_box");
+  chain.add("heat_riser");
+  chain.add("bell");
+  chain.add("adapter_to_channel");
+  chain.add("bench_brick_channel");
+  chain.add("channel_turn", Turn::left);
+  chain.add("adapter_to_pipe");
+  chain.add("floor_pipe");
+  chain.add("bench_elbow", Turn::up);
+  chain.add("damper");
+  chain.add("roof_passage");
+  chain.add("cap_low_resistance");
+  const TracedPath path = chain.trace();
+  EXPECT_TRUE(path.complete);
+  EXPECT_TRUE(path.findings.empty());
+  expect_heights_without_jumps(path);
+}
+
 RC_GTEST_PROP(AWholePath, DoesNotDependOnTheOrderOfTheFile, ()) {
   static const Chain heater = small_heater();
   static const std::string way = way_of(heater.design, heater.trace());

@@ -3,28 +3,10 @@
 
 // Where air comes in, where gas goes out, and what sits on the stack.
 
-#include "engine/flow/openings.hpp"
 #include "tests/engine/pieces/one_piece.hpp"
 
 namespace fluewright::test {
 namespace {
-
-TEST(APartlyCoveredEntry, IsTheSharpEntryWhenWideOpen) {
-  EXPECT_NEAR(restricted_entry(1.0), 0.5, 1e-3);  // Crane, Idelchik: 0.5
-  EXPECT_NEAR(restricted_exit(1.0), 0.0, 1e-12);
-}
-
-TEST(APartlyCoveredExit, AgreesWithRennelsAndHudson) {
-  // Discharge from a sharp-edged orifice, Rennels & Hudson, Pipe Flow (2012), on the orifice's head:
-  // 0.0696 (1 - b^5) l^2 + l^2 with l = 1 + 0.622 (1 - 0.215 b^2 - 0.785 b^5). Two handbooks, so 6 %.
-  for (const double phi : {0.1, 0.2, 0.3, 0.5, 0.7}) {
-    const double b2 = phi;
-    const double b5 = std::pow(phi, 2.5);
-    const double l = 1.0 + 0.622 * (1.0 - 0.215 * b2 - 0.785 * b5);
-    const double theirs = (0.0696 * (1.0 - b5) + 1.0) * l * l / (phi * phi);
-    EXPECT_NEAR(restricted_exit(phi) + 1.0, theirs, 0.06 * theirs) << phi;
-  }
-}
 
 TEST(AFeed, ChokesByWhatTheSticksLeaveOpen) {
   // (1.707 - 0.33)^2 / 0.33^2 = 17.41, by hand. Idelchik, from memory.
