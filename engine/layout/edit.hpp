@@ -39,6 +39,10 @@ struct EditResult {
 [[nodiscard]] EditResult attach_piece(const Design&, const Library&, const PortRef& open_port, std::string_view type,
                                       Turn turn = Turn::left);
 
+/// Push two open ports together: the group of `moving` goes to `fixed`, which stays. Within one group only ports that
+/// meet already can be joined (a loop).
+[[nodiscard]] EditResult join_ports(const Design&, const Library&, const PortRef& fixed, const PortRef& moving);
+
 /// Grow from an open port towards `heading` until `length` is reached: straight on, a run of type `run_type` (or the
 /// last run grows if it is of that type); across, a bend of `bend_type` is put in first. `length` is counted from the port
 /// along `heading`, the bend's own leg included.
@@ -53,7 +57,8 @@ struct EditResult {
 /// between moves along, and the path stays connected.
 [[nodiscard]] EditResult move_joint(const Design&, const Library&, const PortRef& port, GridPoint to);
 
-/// Set one field; everything downstream moves so that the ports still meet.
+/// Set one field; everything downstream moves so that the ports still meet. The piece's first port stays; if nothing is
+/// joined there (a feed's mouth, the first pipe of an unfinished path) its joined port does, and nothing else moves.
 [[nodiscard]] EditResult set_field(const Design&, const Library&, const PieceId&, std::string_view key, FieldValue value);
 
 /// Turn a piece (its `turn`) or give it another type; downstream follows.
@@ -70,11 +75,14 @@ struct EditResult {
 /// Put every piece where its joints say, starting from `anchor` (which does not move). Used after every edit.
 void settle(Design& design, const Library& library, const PieceId& anchor);
 
-/// Ports that are joined to nothing and need something.
+/// Ports that are joined to nothing and need something. Of a tee that can be capped at any port all free ones, until
+/// two are in use.
 struct OpenEnd {
   PortRef ref;
   Port port;
 };
 [[nodiscard]] std::vector<OpenEnd> open_ends(const Design& design, const Library& library);
+/// All ports that something can be pushed onto: the open ends and the capped ports.
+[[nodiscard]] std::vector<OpenEnd> free_ports(const Design& design, const Library& library);
 
 }  // namespace fluewright

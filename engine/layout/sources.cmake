@@ -1,2 +1,24 @@
-set(ROOM_SOURCES space.cpp design.cpp conditions.cpp value_range.cpp piece_check.cpp
-    design_check.cpp port_graph.cpp path.cpp)
+set(ROOM_SOURCES
+    conditions.cpp
+    design.cpp
+    design_check.cpp
+    edit_attach.cpp
+    edit_check.cpp
+    edit_fields.cpp
+    edit_follow.cpp
+    edit_geometry.cpp
+    edit_grow.cpp
+    edit_inherit.cpp
+    edit_insert.cpp
+    edit_joints.cpp
+    edit_move.cpp
+    edit_remove.cpp
+    edit_settle.cpp
+    edit_stand.cpp
+    edit_stretch.cpp
+    edit_type.cpp
+    path.cpp
+    piece_check.cpp
+    port_graph.cpp
+    space.cpp
+    value_range.cpp)

@@ -1,0 +1,162 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/engine/edits/edit_help.hpp"
+
+#include "app/shared/library_reader.hpp"
+
+#include <cmath>
+#include <set>
+
+namespace fluewright::tests {
+
+namespace {
+
+const FieldValue& value_of(const Piece& piece, std::string_view key) {
+  const auto given = piece.fields.find(key);
+  return given != piece.fields.end() ? given->second : shipped().piece_type(piece.type)->field(key)->fallback;
+}
+
+std::optional<PieceGeometry> geometry_of(const Design& design, const Piece& piece) {
+  const PieceType* type = shipped().piece_type(piece.type);
+  const Shape* shape = type != nullptr ? find_shape(type->shape) : nullptr;
+  return shape != nullptr ? std::optional{shape->geometry(PieceView{design, shipped(), piece, *type})} : std::nullopt;
+}
+
+}  // namespace
+
+const Library& shipped() {
+  static const std::shared_ptr<const Library> library = shipped_library();
+  return *library;
+}
+
+Design taken(const EditResult& result) {
+  if (!result.design) {
+    ADD_FAILURE() << "the edit was refused, reason " << static_cast<int>(result.refusal);
+    return {};
+  }
+  for (const std::string& gap : gaps(*result.design)) {
+    ADD_FAILURE() << gap;
+  }
+  return *result.design;
+}
+
+::testing::AssertionResult refused_as(const EditResult& result, Refusal why) {
+  if (result.design) {
+    return ::testing::AssertionFailure() << "the edit was done";
+  }
+  if (result.refusal != why) {
+    return ::testing::AssertionFailure() << "refused for reason " << static_cast<int>(result.refusal);
+  }
+  return ::testing::AssertionSuccess();
+}
+
+std::vector<std::string> gaps(const Design& design) {
+  std::vector<std::string> found;
+  for (const Joint& joint : design.joints) {
+    const Piece* a = design.piece(joint.a.piece);
+    const Piece* b = design.piece(joint.b.piece);
+    const std::string name = joint.a.piece + "." + joint.a.port + " - " + joint.b.piece + "." + joint.b.port;
+    if (a == nullptr || b == nullptr) {
+      found.push_back(name + ": no such piece");
+      continue;
+    }
+    const auto geometry_a = geometry_of(design, *a);
+    const auto geometry_b = geometry_of(design, *b);
+    const Port* port_a = geometry_a ? geometry_a->port(joint.a.port) : nullptr;
+    const Port* port_b = geometry_b ? geometry_b->port(joint.b.port) : nullptr;
+    if (port_a == nullptr || port_b == nullptr) {
+      found.push_back(name + ": no such port");
+      continue;
+    }
+    const double apart = in(distance(port_a->at, port_b->at), millimetre);
+    if (apart > 0.2) {
+      found.push_back(name + ": " + std::to_string(apart) + " mm apart");
+    }
+    if (!same_direction(port_a->outward, opposite(port_b->outward))) {
+      found.push_back(name + ": not face to face");
+    }
+  }
+  return found;
+}
+
+std::vector<std::string> disorder(const Design& design) {
+  std::vector<std::string> found;
+  std::set<std::string> seen;
+  for (const Piece& piece : design.pieces) {
+    if (!seen.insert(piece.id).second) {
+      found.push_back(piece.id + ": twice");
+    }
+  }
+  for (const Joint& joint : design.joints) {
+    for (const PortRef* end : {&joint.a, &joint.b}) {
+      if (!seen.insert(end->piece + "." + end->port).second) {
+        found.push_back(end->piece + "." + end->port + ": in two joints");
+      }
+    }
+  }
+  for (const Finding& finding : check_values(design, shipped())) {
+    found.push_back(finding.piece + "." + finding.field + ": bad value");
+  }
+  return found;
+}
+
+Port port_of(const Design& design, std::string_view piece, std::string_view port) {
+  const Piece* found = design.piece(piece);
+  const auto geometry = found != nullptr ? geometry_of(design, *found) : std::optional<PieceGeometry>{};
+  const Port* at = geometry ? geometry->port(port) : nullptr;
+  if (at == nullptr) {
+    ADD_FAILURE() << "no port " << piece << "." << port;
+    return {};
+  }
+  return *at;
+}
+
+double millimetres(const Design& design, std::string_view piece, std::string_view key) {
+  return in(std::get<Length>(value_of(piece_of(design, piece), key)), millimetre);
+}
+
+const Piece& piece_of(const Design& design, std::string_view piece) {
+  static const Piece none;
+  const Piece* found = design.piece(piece);
+  if (found == nullptr) {
+    ADD_FAILURE() << "no piece " << piece;
+    return none;
+  }
+  return *found;
+}
+
+double total_run(const Design& design, std::string_view type) {
+  double sum = 0.0;
+  for (const Piece& piece : design.pieces) {
+    if (piece.type == type) {
+      sum += millimetres(design, piece.id);
+    }
+  }
+  return sum;
+}
+
+Design bench_pipe(Length length) {
+  const Design placed = taken(place_piece({}, shipped(), "bench_pipe", {}, heading_east));
+  return taken(set_field(placed, shipped(), "p1", "length", length));
+}
+
+GridPoint in_millimetres(double x, double y, double z) {
+  return grid_point_near({x * millimetre, y * millimetre, z * millimetre});
+}
+
+Drawn grown(const Drawn& from, Heading heading, Length length, std::string_view port, std::string_view run,
+            std::string_view bend) {
+  const EditResult result = grow(from.design, shipped(), {from.last, std::string{port}}, heading, length, run, bend);
+  return {taken(result), result.touched};
+}
+
+::testing::AssertionResult is_at(const Position& position, double x, double y, double z, double within) {
+  const Position wanted{x * millimetre, y * millimetre, z * millimetre};
+  if (in(distance(position, wanted), millimetre) <= within) {
+    return ::testing::AssertionSuccess();
+  }
+  return ::testing::AssertionFailure() << "at " << in(position.x, millimetre) << ", " << in(position.y, millimetre)
+                                       << ", " << in(position.z, millimetre);
+}
+
+}  // namespace fluewright::tests
