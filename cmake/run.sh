@@ -14,7 +14,8 @@ case ${1:-} in
   *) design=$start_folder/$1 ;;
 esac
 if [ -z "$design" ]; then
-  for design in resources/demos/*.fluepath; do break; done
+  # The first of the demo designs, in the order of their index.
+  design=resources/demos/$(sed -n 's/^[^"]*"\([^"]*\)".*/\1/p' resources/demos/index.json | head -n 1).fluepath
 fi
 [ -f "$design" ] || fail "there is no design file $design"
 
