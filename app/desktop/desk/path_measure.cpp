@@ -27,7 +27,7 @@ PathMeasure::LineShares shares_of(const CentreLine& line, const PieceGeometry& g
     const bool drawn_upwards = line.points.back().z > line.points.front().z;
     return drawn_upwards ? PathMeasure::LineShares{1.0, 0.0} : PathMeasure::LineShares{0.0, 1.0};
   }
-  // The stub of a body is as warm as its mouth; the middle of a tee is half way.
+  // The closed end of a body is as warm as its mouth; the middle of a tee is half way.
   const Ratio unmet = has_body && !line.upright_body ? first.value_or(last.value_or(0.5)) : Ratio{0.5};
   return {first.value_or(unmet), last.value_or(unmet)};
 }
