@@ -36,7 +36,7 @@ TEST(TheWorkedExample, AddsAMaterial) {
 TEST(TheWorkedExample, AddsAPieceThatCostsDraft) {
   const auto library = shipped_library();
   ASSERT_NE(library->piece_type("orifice_plate"), nullptr);
-  const ReadResult read = read_design_text(shipped_demos().front().text, *library);
+  const ReadResult read = read_design_file(FLUEWRIGHT_TOP "/resources/documentation/shortest-path.fluepath", *library);
   ASSERT_TRUE(std::holds_alternative<DesignDocument>(read));
   const Design before = std::get<DesignDocument>(read).design;
   const EditResult edit =
