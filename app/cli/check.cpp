@@ -73,9 +73,8 @@ Command add_check(CLI::App& parser) {
       ->type_name("PA")
       ->check([](const std::string& text) {
         double number = 0.0;
-        return CLI::detail::lexical_cast(text, number) && std::isfinite(number)
-                   ? std::string{}
-                   : "--fail-below: a number of pascals is wanted";
+        return CLI::detail::lexical_cast(text, number) && std::isfinite(number) ? std::string{}
+                                                                                : "a number of pascals is wanted";
       });
   return {command, [options] { return check(*options); }};
 }

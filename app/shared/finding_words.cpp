@@ -25,8 +25,11 @@ class Arguments {
 
   [[nodiscard]] const std::string& piece() const { return piece_; }
   [[nodiscard]] std::string label() const { return spec_ != nullptr ? spec_->label : finding_.field; }
-  /// "Bench pipe 2, Bore" or "Moisture".
-  [[nodiscard]] std::string subject() const { return piece_.empty() ? label() : piece_ + ", " + label(); }
+  /// "Bench pipe 2, Bore", "Moisture" or, of the design's own build-ups, "Wall “own”".
+  [[nodiscard]] std::string subject() const {
+    if (of_own_wall()) return fmt::format("Wall “{}”", own_wall());
+    return piece_.empty() ? label() : piece_ + ", " + label();
+  }
   [[nodiscard]] std::string value() const { return text(finding_.value); }
   [[nodiscard]] std::string value(Meaning meaning) const {
     const auto* length = std::get_if<Length>(&finding_.value);
@@ -47,6 +50,12 @@ class Arguments {
   }
 
  private:
+  [[nodiscard]] bool of_own_wall() const { return piece_.empty() && finding_.field == "walls"; }
+  /// Which of the design's own walls: the argument, unless that is the material it lacks.
+  [[nodiscard]] std::string own_wall() const {
+    const auto* id = std::get_if<std::string>(&finding_.value);
+    return id != nullptr ? *id : finding_.text;
+  }
   [[nodiscard]] std::string text(const FieldValue& value) const {
     constexpr FieldKind kind_of_alternative[] = {FieldKind::length,    FieldKind::angle,    FieldKind::ratio,
                                                  FieldKind::count,     FieldKind::pressure, FieldKind::temperature,
@@ -116,6 +125,7 @@ std::string value_sentence(const Finding& f, const Arguments& a) {
     case FindingCode::wrong_kind:
       return fmt::format("{}: the value is of the wrong kind; it must be {}.", a.subject(), a.range());
     case FindingCode::duplicate_id:
+      if (f.piece.empty()) return fmt::format("{}: the id stands twice; every wall needs one of its own.", a.subject());
       return fmt::format("{}: the id “{}” stands twice; every piece needs one of its own.", a.piece(), f.piece);
     default:
       return {};
@@ -162,6 +172,8 @@ std::string sentence(const Finding& finding, const Design& design, const Library
   std::string text = drawing_sentence(finding, arguments);
   if (text.empty()) text = value_sentence(finding, arguments);
   if (text.empty()) text = physics_sentence(finding, arguments);
+  // "in w.c." brings a full stop along.
+  if (text.ends_with("..")) text.pop_back();
   return text;
 }
 

@@ -73,8 +73,8 @@ std::string catalogue_text(const Library& library, UnitSystem units) {
   for (const PieceType& type : library.piece_types) {
     text += fmt::format("{}{} ({}, {})\n", text.empty() ? "" : "\n", type.name, type.id, type.family);
     text += wrapped(type.summary, width, 2);
-    for (const FieldSpec& field : type.fields) text += wrapped(field_text(field, units), width, 4);
-    for (const Citation& citation : type.citations) text += wrapped("source: " + citation_text(citation), width, 4);
+    for (const FieldSpec& field : type.fields) text += wrapped(field_text(field, units), width, 4, 2);
+    for (const Citation& citation : type.citations) text += wrapped("source: " + citation_text(citation), width, 4, 2);
   }
   return text;
 }

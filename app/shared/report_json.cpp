@@ -26,12 +26,13 @@ ordered_json margins_json(const Assessment& assessment) {
   return json;
 }
 
-ordered_json design_flow_json(const DesignFlow& flow) {
+ordered_json design_flow_json(const DesignFlow& flow, const Design& design) {
   return {{"bench_age", age_key(flow.age)},
           {"quick_estimate", flow.quick_estimate},
           {"margin_Pa", in(flow.margin, pascal)},
           {"buoyancy_Pa", in(flow.buoyancy, pascal)},
           {"resistance_Pa", in(flow.resistance, pascal)},
+          {"flow_safety", design.fire.flow_safety.value()},
           {"room_gauge_Pa", in(flow.room_gauge, pascal)},
           {"cap_gauge_Pa", in(flow.cap_gauge, pascal)},
           {"wind_allowance_Pa", in(flow.wind_allowance, pascal)},
@@ -155,7 +156,7 @@ ordered_json assessment_json(const Design& design, const Library& library, const
   json["path_complete"] = assessment.path.complete;
   json["findings"] = findings_json(design, library, assessment);
   json["design_flow"] = ordered_json::array();
-  for (const DesignFlow& flow : assessment.design_flow) json["design_flow"].push_back(design_flow_json(flow));
+  for (const DesignFlow& flow : assessment.design_flow) json["design_flow"].push_back(design_flow_json(flow, design));
   json["operating_points"] = points_json(assessment);
   json["profile_is_operating"] = assessment.profile_is_operating;
   json["profile"] = ordered_json::array();

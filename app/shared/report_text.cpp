@@ -21,7 +21,7 @@ std::string part(std::string_view heading, const std::string& body) {
 }
 
 std::string verdict_line(const Assessment& assessment, UnitSystem units) {
-  if (!assessment.verdict || !assessment.worst_age) return "  not known: the drawing is not complete\n";
+  if (!assessment.verdict || !assessment.worst_age) return "  not known: the faults below come first\n";
   return fmt::format("  {}: {} to spare at the least ({})\n", word(*assessment.verdict),
                      show(assessment.worst_margin, units).text(), word(*assessment.worst_age));
 }
@@ -41,7 +41,7 @@ std::string margin_table(const Assessment& assessment, UnitSystem units) {
 std::string running_table(const Assessment& assessment, UnitSystem units) {
   const OperatingPoint* point = assessment.running_point();
   if (point == nullptr)
-    return assessment.path.complete ? "  nowhere: no flow from the inlet to the cap holds itself\n" : "";
+    return !assessment.design_flow.empty() ? "  nowhere: no flow from the inlet to the cap holds itself\n" : "";
   TextTable table;
   table.row({"excess air", show(point->excess_air_ratio, units).text()});
   table.row({"flue gas", show(point->flue_gas, units, Meaning::mass_flow_gas).text()});
@@ -96,14 +96,14 @@ std::string finding_lines(const Design& design, const Library& library, const As
   std::string lines;
   for (const Finding& finding : assessment.findings) {
     const std::string text = fmt::format("{}: {}", word(finding.severity), sentence(finding, design, library, units));
-    lines += wrapped(text, line_width, step_in);
+    lines += wrapped(text, line_width, step_in, step_in);
   }
   return lines;
 }
 
 std::string caution_lines() {
   std::string lines;
-  for (const std::string& caution : cautions()) lines += wrapped("- " + caution, line_width, step_in);
+  for (const std::string& caution : cautions()) lines += wrapped("- " + caution, line_width, step_in, step_in);
   return lines;
 }
 

@@ -31,18 +31,20 @@ std::string TextTable::text(std::size_t indent) const {
   return all;
 }
 
-std::string wrapped(std::string_view text, std::size_t width, std::size_t indent) {
+std::string wrapped(std::string_view text, std::size_t width, std::size_t indent, std::size_t hanging) {
   std::istringstream words{std::string(text)};
   std::string all;
   std::string line;
+  std::string margin(indent, ' ');
   for (std::string word; words >> word;) {
-    if (!line.empty() && indent + characters(line) + 1 + characters(word) > width) {
-      all += std::string(indent, ' ') + line + "\n";
+    if (!line.empty() && margin.size() + characters(line) + 1 + characters(word) > width) {
+      all += margin + line + "\n";
+      margin = std::string(indent + hanging, ' ');
       line.clear();
     }
     line += (line.empty() ? "" : " ") + word;
   }
-  if (!line.empty()) all += std::string(indent, ' ') + line + "\n";
+  if (!line.empty()) all += margin + line + "\n";
   return all;
 }
 

@@ -23,7 +23,9 @@ class TextTable {
 /// How many characters a UTF-8 text has.
 [[nodiscard]] std::size_t characters(std::string_view text);
 
-/// The text in lines of at most `width` characters, broken at spaces, each behind `indent` spaces.
-[[nodiscard]] std::string wrapped(std::string_view text, std::size_t width, std::size_t indent);
+/// The text in lines of at most `width` characters, broken at spaces, each behind `indent` spaces; all but the first
+/// stand `hanging` further in.
+[[nodiscard]] std::string wrapped(std::string_view text, std::size_t width, std::size_t indent,
+                                  std::size_t hanging = 0);
 
 }  // namespace fluewright

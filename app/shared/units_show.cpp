@@ -114,6 +114,10 @@ double in_shown_unit(Temperature temperature, UnitSystem system) {
 Shown show(Length length, UnitSystem system, Meaning meaning) {
   const double metres = in(length, metre);
   const bool finite = std::isfinite(metres);
+  constexpr double thin = 0.00095;  // sheet metal: a digit more
+  if (system == UnitSystem::metric && meaning == Meaning::small_length && std::abs(metres) < thin) {
+    return {decimal(in(length, millimetre), 2, Digits::trimmed), "mm"};
+  }
   if (finite && system == UnitSystem::metric && meaning == Meaning::drawn_height) return drawn_metres(metres);
   if (!finite || system == UnitSystem::metric || meaning == Meaning::altitude) return plain(metres, meaning, system);
   if (meaning == Meaning::small_length) return {inches_text(in(length, inch)), "in"};

@@ -33,6 +33,7 @@ void check_layer(const Library& library, const Wall& wall, const WallLayer& laye
   if (!library.material(layer.material)) {
     finding.code = FindingCode::unknown_material;
     finding.text = layer.material;
+    finding.value = wall.id;
     findings.push_back(std::move(finding));
   }
   constexpr Length thinnest = 0.01 * millimetre;
