@@ -60,7 +60,7 @@ TEST_P(CheckedDemo, HasEveryPromisedKey) {
 // A lid is a slice without length. Entry, exit and acceleration are in the losses: from the room to the cap the
 // pressures add up to 1e-6 Pa.
 TEST_P(CheckedDemo, AddsUpAlongTheProfile) {
-  if (!answer_["profile_is_operating"].get<bool>()) GTEST_SKIP() << "this demo does not settle";
+  ASSERT_TRUE(answer_["profile_is_operating"].get<bool>()) << "every demo settles somewhere, if starved";
   double gauge = answer_["room_gauge_Pa"];
   double before = 0.0;
   for (const json& slice : answer_["profile"]) {
@@ -83,7 +83,7 @@ TEST_P(CheckedDemo, HasAMarginThatFollowsFromItsParts) {
 }
 
 TEST_P(CheckedDemo, ClosesItsHeatBalance) {
-  if (answer_["operating_point"].is_null()) GTEST_SKIP() << "this demo does not settle";
+  ASSERT_FALSE(answer_["operating_point"].is_null()) << "every demo settles somewhere, if starved";
   const json& point = answer_["operating_point"];
   const double gone = point["heat_to_room_W"].get<double>() + point["heat_into_mass_W"].get<double>() +
                       point["heat_to_outdoors_W"].get<double>() + point["stack_loss_W"].get<double>() +
