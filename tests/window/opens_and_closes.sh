@@ -44,7 +44,7 @@ while [ "$colours" -lt 100 ]; do
 done
 echo "$(identify -format '%w x %h' "$picture"), $colours colours"
 
-xdotool key --window "$window" ctrl+q
+xdotool key ctrl+q # to the window in front, as a keyboard does
 tries=0
 while kill -0 "$running" 2>/dev/null; do
   tries=$((tries + 1))
