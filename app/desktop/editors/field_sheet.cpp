@@ -14,7 +14,10 @@
 namespace fluewright {
 
 FieldSheet::FieldSheet(QWidget* parent)
-    : QWidget(parent), scroll_(new QScrollArea(this)), body_(new QWidget), column_(new QVBoxLayout(body_)),
+    : QWidget(parent),
+      scroll_(new QScrollArea(this)),
+      body_(new QWidget),
+      column_(new QVBoxLayout(body_)),
       note_(new QLabel(this)) {
   const int letter = fontMetrics().horizontalAdvance(QLatin1Char('n'));
   column_->setContentsMargins(letter, letter, letter, letter);
@@ -55,9 +58,8 @@ void FieldSheet::add(QWidget* widget, QWidget* before) {
 
 void FieldSheet::add(Field* field, QWidget* before) {
   add(static_cast<QWidget*>(field), before);
-  connect(field, &Field::attended, this, [this, field] {
-    note(QString::fromStdString(field->spec().help), source_words(field->spec().citation));
-  });
+  connect(field, &Field::attended, this,
+          [this, field] { note(QString::fromStdString(field->spec().help), source_words(field->spec().citation)); });
 }
 
 QLabel* FieldSheet::add_heading(const QString& words) {

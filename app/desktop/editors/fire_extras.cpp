@@ -39,8 +39,8 @@ std::optional<Length> main_bore(const Design& design, const Library& library) {
     const PieceView view(design, library, piece, *type);
     if (view.has("bore")) ++pieces[in(view.length("bore"), millimetre)];
   }
-  const auto most = std::max_element(pieces.begin(), pieces.end(),
-                                     [](const auto& a, const auto& b) { return a.second < b.second; });
+  const auto most =
+      std::max_element(pieces.begin(), pieces.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
   if (most != pieces.end()) bore = most->first * millimetre;
   return bore;
 }
@@ -48,7 +48,10 @@ std::optional<Length> main_bore(const Design& design, const Library& library) {
 }  // namespace
 
 FireExtras::FireExtras(Document& document, ConditionsEditor& sheet)
-    : QObject(&sheet), document_(document), sheet_(sheet), moisture_words_(new PickField(moisture_words_spec(), sheet.body())) {
+    : QObject(&sheet),
+      document_(document),
+      sheet_(sheet),
+      moisture_words_(new PickField(moisture_words_spec(), sheet.body())) {
   sheet_.add(moisture_words_, sheet_.field("fire.wanted_excess_air"));
   connect(moisture_words_, &Field::asked, this, [this](const FieldValue& value, const QString& key) {
     for (const MoistureState& state : document_.library().moisture_states) {
@@ -75,11 +78,13 @@ void FireExtras::show_usual_burn_rate() {
   const auto bore = main_bore(document_.design(), document_.library());
   const auto& rates = document_.library().burn_rates;
   if (!field || !bore || rates.empty()) return;
-  const auto nearest = std::min_element(rates.begin(), rates.end(), [&](const UsualBurnRate& a, const UsualBurnRate& b) {
-    return bu::abs(a.bore - *bore) < bu::abs(b.bore - *bore);
-  });
+  const auto nearest =
+      std::min_element(rates.begin(), rates.end(), [&](const UsualBurnRate& a, const UsualBurnRate& b) {
+        return bu::abs(a.bore - *bore) < bu::abs(b.bore - *bore);
+      });
   const QString at = QString::fromStdString(show(nearest->bore, document_.units()).text());
-  field->set_usual(FieldValue{nearest->low}, FieldValue{nearest->high}, nearest->citation, QStringLiteral("at %1").arg(at));
+  field->set_usual(FieldValue{nearest->low}, FieldValue{nearest->high}, nearest->citation,
+                   QStringLiteral("at %1").arg(at));
   field->show_value(FieldValue{document_.design().fire.burn_rate}, document_.units());
 }
 
@@ -91,9 +96,10 @@ void FireExtras::show_moisture_words() {
   double nearest = 1.0;
   for (const MoistureState& state : document_.library().moisture_states) {
     options.append({QString::fromStdString(state.id),
-                    QStringLiteral("%1, %2–%3").arg(QString::fromStdString(state.name),
-                                                    QString::fromStdString(show(state.usual_low, units, Meaning::share).number),
-                                                    QString::fromStdString(show(state.usual_high, units, Meaning::share).text()))});
+                    QStringLiteral("%1, %2–%3")
+                        .arg(QString::fromStdString(state.name),
+                             QString::fromStdString(show(state.usual_low, units, Meaning::share).number),
+                             QString::fromStdString(show(state.usual_high, units, Meaning::share).text()))});
     const double away = std::abs(moisture.value() - state.usual.value());
     if (moisture >= state.usual_low && moisture <= state.usual_high && away < nearest) {
       now = state.id;
@@ -137,8 +143,10 @@ void FireExtras::show_choke() {
     sheet_.add(choke_, sheet_.field("fire.unburned_share"));
     connect(choke_, &Field::asked, this, [this](const FieldValue& value, const QString& key) {
       const EditResult result = set_field(document_.design(), document_.library(), feed_, choke_key, value);
-      if (result.design) document_.commit(*result.design, QStringLiteral("Set inlet choke"), key);
-      else choke_->explain(refusal_sentence(result.refusal));
+      if (result.design)
+        document_.commit(*result.design, QStringLiteral("Set inlet choke"), key);
+      else
+        choke_->explain(refusal_sentence(result.refusal));
     });
   }
   choke_->show();

@@ -38,7 +38,8 @@ FieldSpec words_spec(std::string key, std::string label, std::string help, Field
 }
 
 /// Where the piece leads when turned so: the direction of the first port that the turn moves.
-std::optional<Heading> leads(const Design& design, const Library& library, const PieceType& type, Piece piece, Turn turn) {
+std::optional<Heading> leads(const Design& design, const Library& library, const PieceType& type, Piece piece,
+                             Turn turn) {
   const Shape* shape = find_shape(type.shape);
   if (!shape) return std::nullopt;
   const auto ports_for = [&](Turn t) {
@@ -56,16 +57,25 @@ std::optional<Heading> leads(const Design& design, const Library& library, const
 }  // namespace
 
 PieceEditor::PieceEditor(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), pages_(new QStackedWidget(this)), nothing_(new QLabel(this)),
-      sheet_(new FieldSheet(this)), title_(new QLabel), summary_(new QLabel),
-      type_(new PickField(words_spec("type", "Kind", "Put another piece of the same family in its place; the path stays connected."))),
+    : QWidget(parent),
+      document_(document),
+      pages_(new QStackedWidget(this)),
+      nothing_(new QLabel(this)),
+      sheet_(new FieldSheet(this)),
+      title_(new QLabel),
+      summary_(new QLabel),
+      type_(new PickField(
+          words_spec("type", "Kind", "Put another piece of the same family in its place; the path stays connected."))),
       turn_(new PickField(words_spec("turn", "Turns", "Which way the gas, or the branch, leaves the piece."))),
-      name_(new TextField(words_spec("label", "Own name", "What you call this piece; it stands on the drawing and on the sheet."))),
-      notes_label_(new QLabel(QStringLiteral("Notes"))), notes_(new QPlainTextEdit),
+      name_(new TextField(
+          words_spec("label", "Own name", "What you call this piece; it stands on the drawing and on the sheet."))),
+      notes_label_(new QLabel(QStringLiteral("Notes"))),
+      notes_(new QPlainTextEdit),
       remove_(new QPushButton(QStringLiteral("Take out"))) {
   setObjectName(QStringLiteral("piece_editor"));
-  nothing_->setText(QStringLiteral("No piece is selected.\n\nClick a piece on the drawing, on the plot or in the list of "
-                                   "findings: its sizes, walls and surroundings can be changed here."));
+  nothing_->setText(
+      QStringLiteral("No piece is selected.\n\nClick a piece on the drawing, on the plot or in the list of "
+                     "findings: its sizes, walls and surroundings can be changed here."));
   nothing_->setWordWrap(true);
   nothing_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   nothing_->setProperty("role", "caption");
@@ -109,7 +119,8 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
   });
   connect(turn_, &Field::asked, this, [this, &library](const FieldValue& value, const QString& key) {
     const auto place = static_cast<std::size_t>(QString::fromStdString(std::get<std::string>(value)).toUInt());
-    apply(set_turn(document_.design(), library, shown_piece_, turns.at(place)), QStringLiteral("Turn piece"), key, turn_);
+    apply(set_turn(document_.design(), library, shown_piece_, turns.at(place)), QStringLiteral("Turn piece"), key,
+          turn_);
   });
   connect(name_, &Field::asked, this, [this](const FieldValue& value, const QString& key) {
     Design design = document_.design();
@@ -119,7 +130,8 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
     document_.commit(std::move(design), QStringLiteral("Name piece"), key);
   });
   connect(remove_, &QPushButton::clicked, this, [this, &library] {
-    apply(remove_piece(document_.design(), library, shown_piece_), QStringLiteral("Take out %1").arg(title_->text()), {}, name_);
+    apply(remove_piece(document_.design(), library, shown_piece_), QStringLiteral("Take out %1").arg(title_->text()),
+          {}, name_);
   });
   connect(&document_, &Document::changed, this, &PieceEditor::refresh);
   connect(&document_, &Document::selection_changed, this, &PieceEditor::refresh);
@@ -182,7 +194,8 @@ void PieceEditor::show_values(const Piece& piece, const PieceType& type) {
 
   QList<QuietCombo::Option> kinds;
   for (const PieceType& other : library.piece_types) {
-    if (other.family == type.family) kinds.append({QString::fromStdString(other.id), QString::fromStdString(other.name)});
+    if (other.family == type.family)
+      kinds.append({QString::fromStdString(other.id), QString::fromStdString(other.name)});
   }
   type_->set_options(kinds);
   type_->show_value(FieldValue{piece.type}, document_.units());
@@ -216,9 +229,12 @@ void PieceEditor::offer_turns(const Piece& piece, const PieceType& type) {
     if (!way) continue;
     // On a vertical piece left and right mean little; the compass says it all.
     QString words = heading_words(*way);
-    if (upright) words[0] = words[0].toUpper();
-    else if (words != turn_word(turns[i]).toLower()) words = QStringLiteral("%1, %2").arg(turn_word(turns[i]), words);
-    else words = turn_word(turns[i]);
+    if (upright)
+      words[0] = words[0].toUpper();
+    else if (words != turn_word(turns[i]).toLower())
+      words = QStringLiteral("%1, %2").arg(turn_word(turns[i]), words);
+    else
+      words = turn_word(turns[i]);
     options.append({QString::number(i), words});
   }
   turn_->setVisible(options.size() > 1);

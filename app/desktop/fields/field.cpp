@@ -13,8 +13,12 @@
 namespace fluewright {
 
 Field::Field(FieldSpec spec, QWidget* parent)
-    : QWidget(parent), spec_(std::move(spec)), grid_(new QGridLayout(this)), label_(new QLabel(this)),
-      aside_(new QLabel(this)), explanation_(new QLabel(this)) {
+    : QWidget(parent),
+      spec_(std::move(spec)),
+      grid_(new QGridLayout(this)),
+      label_(new QLabel(this)),
+      aside_(new QLabel(this)),
+      explanation_(new QLabel(this)) {
   const QString name = QString::fromStdString(spec_.label);
   setObjectName(QStringLiteral("field:%1").arg(QString::fromStdString(spec_.key)));
   label_->setText(name);

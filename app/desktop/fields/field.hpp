@@ -33,7 +33,8 @@ class Field : public QWidget {
   void explain(const QString& sentence);
   [[nodiscard]] QString explanation() const;
   /// What is usual here and now, where that depends on the design ("at 150 mm").
-  void set_usual(std::optional<FieldValue> low, std::optional<FieldValue> high, const Citation& citation, const QString& where);
+  void set_usual(std::optional<FieldValue> low, std::optional<FieldValue> high, const Citation& citation,
+                 const QString& where);
   /// Overrides the quiet words beside the control.
   void set_aside(const QString& words);
   [[nodiscard]] QString aside() const;

@@ -22,25 +22,43 @@ struct Step {
 Step step_of(Meaning meaning, UnitSystem units) {
   const bool metric = units == UnitSystem::metric;
   switch (meaning) {
-    case Meaning::small_length: return {metric ? 0.005 : 0.25 * 0.0254};
-    case Meaning::run_length: return {metric ? 0.05 : 0.0254};
-    case Meaning::drawn_length: return {metric ? 0.025 : 0.0254};
+    case Meaning::small_length:
+      return {metric ? 0.005 : 0.25 * 0.0254};
+    case Meaning::run_length:
+      return {metric ? 0.05 : 0.0254};
+    case Meaning::drawn_length:
+      return {metric ? 0.025 : 0.0254};
     case Meaning::height:
-    case Meaning::drawn_height: return {metric ? 0.1 : 3.0 * 0.0254};
-    case Meaning::altitude: return {metric ? 10.0 : 50.0 * 0.3048};
-    case Meaning::angle: return {in(5.0 * degree, radian)};
-    case Meaning::share: return {0.01};
-    case Meaning::ratio: return {0.1};
-    case Meaning::count: return {1.0};
-    case Meaning::pressure: return {metric ? 1.0 : 0.005 * in(inch_of_water, pascal)};
-    case Meaning::temperature: return metric ? Step{1.0, in_kelvin(celsius(0.0))} : Step{1.0 / 1.8, in_kelvin(fahrenheit(0.0))};
-    case Meaning::temperature_step: return {metric ? 1.0 : 1.0 / 1.8};
-    case Meaning::mass_flow_hourly: return {(metric ? 0.1 : 0.25 * 0.45359237) / 3600.0};
-    case Meaning::mass_flow_gas: return {metric ? 0.001 : 0.001 * 0.45359237};
-    case Meaning::velocity: return {metric ? 0.5 : 0.44704};
-    case Meaning::volume_flow: return {metric ? 10.0 / 3600.0 : 5.0 * 0.3048 * 0.3048 * 0.3048 / 60.0};
-    case Meaning::volume: return {metric ? 10.0 : 500.0 * 0.3048 * 0.3048 * 0.3048};
-    default: return {1.0};
+    case Meaning::drawn_height:
+      return {metric ? 0.1 : 3.0 * 0.0254};
+    case Meaning::altitude:
+      return {metric ? 10.0 : 50.0 * 0.3048};
+    case Meaning::angle:
+      return {in(5.0 * degree, radian)};
+    case Meaning::share:
+      return {0.01};
+    case Meaning::ratio:
+      return {0.1};
+    case Meaning::count:
+      return {1.0};
+    case Meaning::pressure:
+      return {metric ? 1.0 : 0.005 * in(inch_of_water, pascal)};
+    case Meaning::temperature:
+      return metric ? Step{1.0, in_kelvin(celsius(0.0))} : Step{1.0 / 1.8, in_kelvin(fahrenheit(0.0))};
+    case Meaning::temperature_step:
+      return {metric ? 1.0 : 1.0 / 1.8};
+    case Meaning::mass_flow_hourly:
+      return {(metric ? 0.1 : 0.25 * 0.45359237) / 3600.0};
+    case Meaning::mass_flow_gas:
+      return {metric ? 0.001 : 0.001 * 0.45359237};
+    case Meaning::velocity:
+      return {metric ? 0.5 : 0.44704};
+    case Meaning::volume_flow:
+      return {metric ? 10.0 / 3600.0 : 5.0 * 0.3048 * 0.3048 * 0.3048 / 60.0};
+    case Meaning::volume:
+      return {metric ? 10.0 : 500.0 * 0.3048 * 0.3048 * 0.3048};
+    default:
+      return {1.0};
   }
 }
 
@@ -50,10 +68,14 @@ std::optional<double> magnitude(const FieldValue& value) {
   return std::visit(
       [](const auto& v) -> std::optional<double> {
         using T = std::decay_t<decltype(v)>;
-        if constexpr (is_text<T>) return std::nullopt;
-        else if constexpr (std::is_same_v<T, Count>) return static_cast<double>(v.value);
-        else if constexpr (std::is_same_v<T, Temperature>) return in_kelvin(v);
-        else return v.value();
+        if constexpr (is_text<T>)
+          return std::nullopt;
+        else if constexpr (std::is_same_v<T, Count>)
+          return static_cast<double>(v.value);
+        else if constexpr (std::is_same_v<T, Temperature>)
+          return in_kelvin(v);
+        else
+          return v.value();
       },
       value);
 }
@@ -62,10 +84,14 @@ FieldValue with_magnitude(const FieldValue& like, double magnitude) {
   return std::visit(
       [magnitude](const auto& v) -> FieldValue {
         using T = std::decay_t<decltype(v)>;
-        if constexpr (is_text<T>) return v;
-        else if constexpr (std::is_same_v<T, Count>) return Count{static_cast<int>(std::lround(magnitude))};
-        else if constexpr (std::is_same_v<T, Temperature>) return kelvins(magnitude);
-        else return T::from_value(magnitude);
+        if constexpr (is_text<T>)
+          return v;
+        else if constexpr (std::is_same_v<T, Count>)
+          return Count{static_cast<int>(std::lround(magnitude))};
+        else if constexpr (std::is_same_v<T, Temperature>)
+          return kelvins(magnitude);
+        else
+          return T::from_value(magnitude);
       },
       like);
 }
@@ -122,12 +148,27 @@ QString span_text(const FieldSpec& spec, const FieldValue& low, const FieldValue
 
 }  // namespace
 
+namespace {
+
+/// What is usual is rough: a range written in millimetres reads in whole inches, not in sixteenths.
+FieldValue rounded_for_reading(const FieldValue& value, UnitSystem units) {
+  const auto* length = std::get_if<Length>(&value);
+  if (!length || units == UnitSystem::metric) return value;
+  const double inches = in(*length, inch);
+  const double step = std::abs(inches) >= 3.0 ? 1.0 : std::abs(inches) >= 1.0 ? 0.25 : 0.0625;
+  return std::round(inches / step) * step * inch;
+}
+
+}  // namespace
+
 QString usual_words(const FieldSpec& spec, UnitSystem units) {
   if (!spec.usual_low || !spec.usual_high) return {};
+  const FieldValue low = rounded_for_reading(*spec.usual_low, units);
+  const FieldValue high = rounded_for_reading(*spec.usual_high, units);
   // A dash between numbers, a word where a number may carry a sign of its own.
   const bool negative = magnitude(*spec.usual_low).value_or(0.0) < 0.0 || spec.kind == FieldKind::temperature;
   return QStringLiteral("usual %1")
-      .arg(span_text(spec, *spec.usual_low, *spec.usual_high, units, negative ? QStringLiteral(" to ") : QStringLiteral("–")));
+      .arg(span_text(spec, low, high, units, negative ? QStringLiteral(" to ") : QStringLiteral("–")));
 }
 
 QString allowed_words(const FieldSpec& spec, UnitSystem units) {
@@ -140,7 +181,8 @@ QString allowed_words(const FieldSpec& spec, UnitSystem units) {
 QString source_words(const Citation& citation) {
   const QString source = QString::fromStdString(citation.source);
   switch (citation.standing) {
-    case Standing::published: return QStringLiteral("Published: %1").arg(source);
+    case Standing::published:
+      return QStringLiteral("Published: %1").arg(source);
     case Standing::from_memory:
       return source.isEmpty() ? QStringLiteral("From memory; check before relying on it")
                               : QStringLiteral("%1 (from memory; check before relying on it)").arg(source);
@@ -148,7 +190,8 @@ QString source_words(const Citation& citation) {
       return source.isEmpty() ? QStringLiteral("Common practice, no published source")
                               : QStringLiteral("Common practice: %1").arg(source);
     case Standing::chosen:
-      return source.isEmpty() ? QStringLiteral("Our own modelling choice") : QStringLiteral("Our own choice: %1").arg(source);
+      return source.isEmpty() ? QStringLiteral("Our own modelling choice")
+                              : QStringLiteral("Our own choice: %1").arg(source);
   }
   return source;
 }

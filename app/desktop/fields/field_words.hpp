@@ -25,7 +25,8 @@ namespace fluewright {
 
 /// One step up (+1) or down (-1): to the next whole step of the scale that is shown, within the allowed range.
 /// Nothing if the value already stands at the end of the range.
-[[nodiscard]] std::optional<FieldValue> stepped(const FieldSpec& spec, const FieldValue& value, UnitSystem units, int steps);
+[[nodiscard]] std::optional<FieldValue> stepped(const FieldSpec& spec, const FieldValue& value, UnitSystem units,
+                                                int steps);
 
 /// "3.4 Pa"
 [[nodiscard]] QString value_text(const FieldSpec& spec, const FieldValue& value, UnitSystem units);

@@ -12,8 +12,10 @@ Field* make_field(const FieldSpec& spec, QWidget* parent) {
     case FieldKind::choice:
     case FieldKind::wall:
     case FieldKind::material:
-    case FieldKind::wood: return new PickField(spec, parent);
-    default: return new QuantityField(spec, parent);
+    case FieldKind::wood:
+      return new PickField(spec, parent);
+    default:
+      return new QuantityField(spec, parent);
   }
 }
 
@@ -47,7 +49,8 @@ void offer_options(Field& field, const Library& library, const Design& design) {
     case FieldKind::wood:
       for (const auto& wood : library.woods) offer(wood.id, wood.name);
       break;
-    default: break;
+    default:
+      break;
   }
   pick->set_options(options);
 }

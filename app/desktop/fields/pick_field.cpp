@@ -4,7 +4,8 @@
 
 namespace fluewright {
 
-PickField::PickField(FieldSpec field_spec, QWidget* parent) : Field(std::move(field_spec), parent), list_(new QuietCombo(this)) {
+PickField::PickField(FieldSpec field_spec, QWidget* parent)
+    : Field(std::move(field_spec), parent), list_(new QuietCombo(this)) {
   adopt_control(list_);
   widen_control();
   connect(list_, &QComboBox::activated, this, [this] { emit asked(FieldValue{list_->id().toStdString()}, {}); });

@@ -54,8 +54,8 @@ void QuantityField::write() {
 void QuantityField::place_unit() {
   const QString typed = edit_->text();
   const bool own_unit = mid_typing() && std::any_of(typed.begin(), typed.end(), [](QChar c) {
-                          return c.isLetter() || c == QLatin1Char('"') || c == QLatin1Char('\'') || c == QLatin1Char('%') ||
-                                 c == QChar(0x00B0);
+                          return c.isLetter() || c == QLatin1Char('"') || c == QLatin1Char('\'') ||
+                                 c == QLatin1Char('%') || c == QChar(0x00B0);
                         });
   unit_->setVisible(!own_unit && !unit_->text().isEmpty());
   unit_->adjustSize();
@@ -128,8 +128,11 @@ bool QuantityField::eventFilter(QObject* watched, QEvent* event) {
       }
       break;
     }
-    case QEvent::Resize: place_unit(); break;
-    default: break;
+    case QEvent::Resize:
+      place_unit();
+      break;
+    default:
+      break;
   }
   return Field::eventFilter(watched, event);
 }

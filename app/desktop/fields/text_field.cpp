@@ -6,7 +6,8 @@
 
 namespace fluewright {
 
-TextField::TextField(FieldSpec field_spec, QWidget* parent) : Field(std::move(field_spec), parent), edit_(new QLineEdit(this)) {
+TextField::TextField(FieldSpec field_spec, QWidget* parent)
+    : Field(std::move(field_spec), parent), edit_(new QLineEdit(this)) {
   edit_->setMaxLength(120);
   adopt_control(edit_);
   widen_control();
