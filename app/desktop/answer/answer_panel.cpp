@@ -23,9 +23,9 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   column_->setContentsMargins(14, 10, 14, 10);
   column_->setSpacing(4);
 
-  margin_ = new Headline(body);
-  exit_ = new Headline(body);
-  condensation_ = new Headline(body);
+  margin_ = new Headline(Headline::Size::large, body);
+  exit_ = new Headline(Headline::Size::plain, body);
+  condensation_ = new Headline(Headline::Size::plain, body);
   margin_->setObjectName(QStringLiteral("headline_margin"));
   exit_->setObjectName(QStringLiteral("headline_exit"));
   condensation_->setObjectName(QStringLiteral("headline_condensation"));
@@ -49,11 +49,10 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   ages_ = new ValueTable(5, 5, body);
   ages_->setObjectName(QStringLiteral("ages"));
   ages_->setAccessibleName(QStringLiteral("Draft at three bench ages"));
-  ages_->set_header({QString(), QStringLiteral("Margin"), QStringLiteral("Buoyancy"), QStringLiteral("Resistance"),
-                     QStringLiteral("Exit")});
   column_->addWidget(ages_);
   estimate_ = add_label("caption");
-  estimate_->setToolTip(QStringLiteral("A closed form for a cylinder warming in a mass stands in for the full heating-up."));
+  estimate_->setToolTip(
+      QStringLiteral("A closed form for a cylinder warming in a mass stands in for the full heating-up."));
 
   column_->addSpacing(6);
   operating_heading_ = add_label("caption");
@@ -110,6 +109,7 @@ void AnswerPanel::refresh() {
                            : QStringLiteral("Still missing: %1").arg(missing.mid(0, 3).join(QLatin1Char(' '))));
 
   const auto ages = age_rows(of);
+  ages_->set_header(age_header(of.units));
   ages_->set_rows(ages);
   ages_->setVisible(!ages.empty());
   ages_heading_->setVisible(!ages.empty());
@@ -130,7 +130,8 @@ void AnswerPanel::refresh() {
   for (std::size_t i = 0; i < remarks_.size(); ++i) {
     const bool said = i < remarks.size();
     set_tone(remarks_[i], said ? remarks[i].tone : Tone::silent);
-    show_lines(remarks_[i], said ? symbol(remarks[i].tone) + QStringLiteral("  ") + remarks[i].words : QString());
+    show_lines(remarks_[i],
+               said ? (symbol(remarks[i].tone) + QLatin1Char(' ') + remarks[i].words).trimmed() : QString());
   }
   findings_heading_->setVisible(findings_->count() > 0);
 }

@@ -4,8 +4,6 @@
 
 #include "app/shared/words.hpp"
 
-#include <algorithm>
-
 namespace fluewright {
 
 namespace {
@@ -30,28 +28,38 @@ QString capital(QString text) {
 
 Tone tone_of(Verdict verdict) {
   switch (verdict) {
-    case Verdict::draws: return Tone::calm;
-    case Verdict::marginal: return Tone::caution;
-    case Verdict::will_not_draw: return Tone::fault;
+    case Verdict::draws:
+      return Tone::calm;
+    case Verdict::marginal:
+      return Tone::caution;
+    case Verdict::will_not_draw:
+      return Tone::fault;
   }
   return Tone::silent;
 }
 
 Tone tone_of(Severity severity) {
   switch (severity) {
-    case Severity::note: return Tone::silent;
-    case Severity::caution: return Tone::caution;
-    case Severity::fault: return Tone::fault;
+    case Severity::note:
+      return Tone::silent;
+    case Severity::caution:
+      return Tone::caution;
+    case Severity::fault:
+      return Tone::fault;
   }
   return Tone::silent;
 }
 
 QString symbol(Tone tone) {
   switch (tone) {
-    case Tone::calm: return QStringLiteral("✓");
-    case Tone::caution: return QStringLiteral("▲");
-    case Tone::fault: return QStringLiteral("✕");
-    case Tone::silent: return {};
+    case Tone::calm:
+      return QStringLiteral("✓");
+    case Tone::caution:
+      return QStringLiteral("▲");
+    case Tone::fault:
+      return QStringLiteral("✕");
+    case Tone::silent:
+      return {};
   }
   return {};
 }
@@ -83,7 +91,7 @@ HeadlineWords exit_headline(const AnswerContext& of) {
     return said;
   }
   said.figure = text(*of.assessment.exit_temperature, of.units);
-  said.note = !of.assessment.path.complete       ? QStringLiteral("at the open end, at the wanted air")
+  said.note = !of.assessment.path.complete         ? QStringLiteral("at the open end, at the wanted air")
               : of.assessment.profile_is_operating ? QStringLiteral("at the cap, where it settles")
                                                    : QStringLiteral("at the cap, at the wanted air");
   return said;
@@ -115,15 +123,22 @@ HeadlineWords condensation_headline(const AnswerContext& of) {
   return said;
 }
 
+TableRow age_header(UnitSystem units) {
+  const QString pressure = QString::fromStdString(unit_name(Meaning::pressure, units));
+  const QString temperature = QString::fromStdString(unit_name(Meaning::temperature, units));
+  return {QString(), QStringLiteral("Margin\n%1").arg(pressure), QStringLiteral("Buoyancy\n%1").arg(pressure),
+          QStringLiteral("Resistance\n%1").arg(pressure), QStringLiteral("Exit\n%1").arg(temperature)};
+}
+
 std::vector<TableRow> age_rows(const AnswerContext& of) {
+  const auto number = [&of](const auto& quantity) { return QString::fromStdString(show(quantity, of.units).number); };
   std::vector<TableRow> rows;
   for (const DesignFlow& flow : of.assessment.design_flow) {
     const bool below = flow.margin < Pressure{};
     rows.push_back({capital(words(word(flow.age))),
                     (below ? symbol(Tone::fault) + QLatin1Char(' ') : QString()) +
-                        (flow.quick_estimate ? QStringLiteral("≈ ") : QString()) + text(flow.margin, of.units),
-                    text(flow.buoyancy, of.units), text(flow.resistance, of.units),
-                    text(flow.exit_temperature, of.units)});
+                        (flow.quick_estimate ? QStringLiteral("≈ ") : QString()) + number(flow.margin),
+                    number(flow.buoyancy), number(flow.resistance), number(flow.exit_temperature)});
   }
   return rows;
 }
@@ -142,30 +157,26 @@ std::vector<TableRow> operating_rows(const AnswerContext& of) {
   if (!point) return {};
   const auto row = [&](const char* name, const QString& value) { return TableRow{QString::fromUtf8(name), value}; };
   return {row("Excess air", QString::fromStdString(show(point->excess_air_ratio, of.units, Meaning::ratio).text())),
-          row("Heat to the room", text(point->heat.to_room, of.units)),
+          row("To the room", text(point->heat.to_room, of.units)),
           row("Burn rate", text(point->burn_rate, of.units)),
-          row("Heat into the mass", text(point->heat.into_mass, of.units)),
+          row("Into the mass", text(point->heat.into_mass, of.units)),
           row("Fire", text(point->fire_temperature, of.units)),
-          row("Stack loss", text(point->heat.stack_loss, of.units)),
-          row("Heat released", text(point->heat.released, of.units)),
+          row("Up the stack", text(point->heat.stack_loss, of.units)),
+          row("Released", text(point->heat.released, of.units)),
           row("Unburned", text(point->heat.unburned, of.units))};
+}
+
+bool is_about_settling(FindingCode code) {
+  return code == FindingCode::short_of_air || code == FindingCode::overdrawn ||
+         code == FindingCode::can_run_backwards || code == FindingCode::never_draws_forward;
 }
 
 std::vector<Remark> operating_remarks(const AnswerContext& of) {
   std::vector<Remark> remarks;
-  const Assessment& assessment = of.assessment;
-  if (!assessment.path.complete) return remarks;
-  const OperatingPoint* running = assessment.running_point();
-  if (!running) {
-    remarks.push_back({Tone::fault, QStringLiteral("On this day no forward flow holds: it does not settle.")});
-  } else if (running->short_of_air) {
-    remarks.push_back({Tone::caution, QStringLiteral("Starved: the fire gets less air than the wanted burn rate needs.")});
-  }
-  const bool backwards = std::any_of(assessment.operating_points.begin(), assessment.operating_points.end(),
-                                     [](const OperatingPoint& point) { return point.stable && !point.forward; });
-  if (backwards) {
-    remarks.push_back({Tone::caution, running ? QStringLiteral("On this day it can also run backwards, into the room.")
-                                              : QStringLiteral("On this day it runs backwards, into the room.")});
+  for (const Finding& finding : of.assessment.findings) {
+    if (!is_about_settling(finding.code)) continue;
+    remarks.push_back(
+        {tone_of(finding.severity), QString::fromStdString(sentence(finding, of.design, of.library, of.units))});
   }
   return remarks;
 }

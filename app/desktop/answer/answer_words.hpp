@@ -44,13 +44,17 @@ struct AnswerContext {
 
 /// One row of a small table.
 using TableRow = std::vector<QString>;
+/// The header of age_rows(), each with its unit beneath.
+[[nodiscard]] TableRow age_header(UnitSystem units);
 /// The three bench ages: age, margin, gas at the cap, buoyancy, resistance. Empty while the path is incomplete.
 [[nodiscard]] std::vector<TableRow> age_rows(const AnswerContext& of);
 /// "cold bench, one hour: quick estimate", empty where all three are computed in full.
 [[nodiscard]] QString estimate_words(const Assessment& assessment);
 /// Name and value of what the running point is; empty where there is none.
 [[nodiscard]] std::vector<TableRow> operating_rows(const AnswerContext& of);
-/// What is to be said about how it settles: starved, overdrawn, backwards, not at all.
+/// Whether a finding is about how the path settles (starved, overdrawn, backwards, not at all) rather than about a
+/// piece: those stand beside the operating point.
+[[nodiscard]] bool is_about_settling(FindingCode code);
 struct Remark {
   Tone tone = Tone::silent;
   QString words;

@@ -6,19 +6,64 @@
 #include "app/desktop/theme/theme.hpp"
 #include "app/shared/words.hpp"
 
+#include <QPainter>
 #include <QResizeEvent>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
 
 namespace fluewright {
 
 namespace {
 constexpr int piece_role = Qt::UserRole;
-}
+constexpr int mark_width = 16;
+constexpr int line_gap = 3;
+
+/// A mark in the margin and the sentence beside it, wrapped to the list's width.
+class FindingPainter : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const auto* list = qobject_cast<const QListWidget*>(option.widget);
+    const int width = (list ? list->viewport()->width() : option.rect.width());
+    const QRect box(0, 0, std::max(40, width - mark_width - 2), 100'000);
+    return {width, option.fontMetrics.boundingRect(box, Qt::TextWordWrap, sentence_of(index)).height() + 2 * line_gap};
+  }
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const Inks& inks = theme().inks;
+    painter->save();
+    if (option.state & QStyle::State_MouseOver && !index.data(piece_role).toString().isEmpty()) {
+      painter->fillRect(option.rect, inks.accent_wash);
+    }
+    if (option.state & QStyle::State_HasFocus) {
+      painter->setPen(inks.accent);
+      painter->drawRect(option.rect.adjusted(0, 0, -1, -1));
+    }
+    const QString mark = index.data().toString().left(1);
+    painter->setFont(option.font);
+    painter->setPen(mark == symbol(Tone::fault)     ? inks.accent
+                    : mark == symbol(Tone::caution) ? inks.caution
+                                                    : inks.faint_ink);
+    const QRect box = option.rect.adjusted(0, line_gap, 0, 0);
+    painter->drawText(box, Qt::AlignLeft | Qt::AlignTop, mark);
+    painter->setPen(inks.ink);
+    painter->drawText(box.adjusted(mark_width, 0, -2, 0), Qt::TextWordWrap, sentence_of(index));
+    painter->restore();
+  }
+
+ private:
+  [[nodiscard]] static QString sentence_of(const QModelIndex& index) { return index.data().toString().mid(2); }
+};
+
+}  // namespace
 
 FindingsList::FindingsList(Document& document, QWidget* parent) : QListWidget(parent), document_(document) {
   setObjectName(QStringLiteral("findings"));
   setAccessibleName(QStringLiteral("Findings"));
-  setWordWrap(true);
-  setTextElideMode(Qt::ElideNone);
+  setItemDelegate(new FindingPainter(this));
+  setMouseTracking(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // the panel around it scrolls
   setFrameShape(QFrame::NoFrame);
@@ -39,10 +84,11 @@ void FindingsList::refresh() {
   };
   std::vector<Line> lines;
   for (const Finding& finding : document_.assessment().findings) {
+    if (is_about_settling(finding.code)) continue;  // said beside the operating point
     const Tone tone = tone_of(finding.severity);
-    const QString mark = tone == Tone::silent ? QStringLiteral("·") : symbol(tone);
-    lines.push_back({QStringLiteral("%1  %2").arg(mark, QString::fromStdString(sentence(
-                         finding, document_.design(), document_.library(), document_.units()))),
+    const std::string words = sentence(finding, document_.design(), document_.library(), document_.units());
+    lines.push_back({QStringLiteral("%1 %2").arg(tone == Tone::silent ? QStringLiteral("·") : symbol(tone),
+                                                 QString::fromStdString(words)),
                      QString::fromStdString(finding.piece)});
   }
   // Keep the items that stay: a drag refreshes this at every mouse move.
@@ -66,7 +112,7 @@ void FindingsList::choose(const QListWidgetItem* item) {
 }
 
 QSize FindingsList::sizeHint() const {
-  int height = 2 * frameWidth() + 4;
+  int height = 2 * frameWidth() + 2;
   for (int i = 0; i < count(); ++i) height += sizeHintForRow(i);
   return {200, height};
 }

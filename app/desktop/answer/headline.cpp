@@ -25,8 +25,12 @@ void set_tone(QLabel* label, Tone tone) {
   label->style()->polish(label);
 }
 
-Headline::Headline(QWidget* parent)
-    : QWidget(parent), caption_(new QLabel(this)), figure_(new QLabel(this)), state_(new QLabel(this)), note_(new QLabel(this)) {
+Headline::Headline(Size size, QWidget* parent)
+    : QWidget(parent),
+      caption_(new QLabel(this)),
+      figure_(new QLabel(this)),
+      state_(new QLabel(this)),
+      note_(new QLabel(this)) {
   caption_->setProperty("role", "caption");
   note_->setProperty("role", "caption");
   note_->setWordWrap(true);
@@ -40,8 +44,14 @@ Headline::Headline(QWidget* parent)
   grid->setVerticalSpacing(0);
   grid->setHorizontalSpacing(10);
   grid->addWidget(caption_, 0, 0);
-  grid->addWidget(state_, 0, 1, Qt::AlignRight);
-  grid->addWidget(figure_, 1, 0, 1, 2);
+  if (size == Size::large) {
+    state_->setProperty("role", "heading");
+    grid->addWidget(figure_, 1, 0);
+    grid->addWidget(state_, 1, 1, Qt::AlignRight | Qt::AlignVCenter);
+  } else {
+    grid->addWidget(figure_, 1, 0, 1, 2);
+    grid->addWidget(state_, 0, 1, Qt::AlignRight);
+  }
   grid->addWidget(note_, 2, 0, 1, 2);
   grid->setColumnStretch(0, 1);
   grid->setRowStretch(3, 1);
@@ -75,7 +85,7 @@ void Headline::changeEvent(QEvent* event) {
 void Headline::fit_figure() {
   QFont font = type(TypeRole::figure);
   const double wanted = QFontMetricsF(font).horizontalAdvance(figure_->text());
-  const double room = std::max(1, width() - 2);
+  const double room = std::max(1, figure_->width() - 2);
   if (wanted > room) font.setPointSizeF(std::max(13.0, font.pointSizeF() * room / wanted));
   if (figure_->font() != font) figure_->setFont(font);
 }

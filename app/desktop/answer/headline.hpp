@@ -15,7 +15,9 @@ class Headline : public QWidget {
   Q_OBJECT
 
  public:
-  explicit Headline(QWidget* parent = nullptr);
+  enum class Size { large, plain };
+  /// A large one says its state beside the figure, a plain one beside the caption.
+  explicit Headline(Size size, QWidget* parent = nullptr);
 
   void say(const HeadlineWords& words);
   [[nodiscard]] QString figure() const;

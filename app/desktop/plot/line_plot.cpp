@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plot/line_plot.hpp"
 
+#include "app/desktop/plot/plot_inks.hpp"
+#include "app/desktop/plot/plot_labels.hpp"
 #include "app/desktop/theme/theme.hpp"
 
 #include <QEvent>
@@ -20,26 +22,6 @@ namespace {
 
 QVector<double> vector_of(const std::vector<double>& values) { return {values.begin(), values.end()}; }
 
-/// Every line has an ink and a stroke of its own, so that the plot can be read without colour.
-QPen pen_of(LineRole role) {
-  const Inks& inks = theme().inks;
-  switch (role) {
-    case LineRole::flue_pressure: return {inks.ink, 2.0};
-    case LineRole::room_pressure: return {inks.calm, 1.5, Qt::DashLine};
-    case LineRole::gas: return {inks.accent, 2.0};
-    case LineRole::wall: return {inks.ink, 1.5, Qt::DashDotLine};
-    case LineRole::dew_point: return {inks.water, 1.5, Qt::DotLine};
-  }
-  return {};
-}
-
-QBrush brush_of(LineRole above) {
-  const Inks& inks = theme().inks;
-  return {above == LineRole::dew_point ? inks.water : inks.accent, Qt::BDiagPattern};
-}
-
-QColor words_ink(LineRole role) { return pen_of(role).color(); }
-
 }  // namespace
 
 struct LinePlot::Drawing {
@@ -53,7 +35,8 @@ struct LinePlot::Drawing {
   void draw_lines();
   void draw_bands();
   void draw_marks();
-  QCPItemText* write(const QString& words, const QColor& ink, double x, double y, Qt::Alignment side);
+  QCPItemText* write(const QString& words, const QColor& ink, double x, double y, Qt::Alignment side,
+                     bool from_top = false);
   void queue() { plot.replot(QCustomPlot::rpQueuedReplot); }
 
   LinePlot& owner;
@@ -72,7 +55,6 @@ LinePlot::Drawing::Drawing(LinePlot& owner_widget) : owner(owner_widget), plot(*
   plot.setMouseTracking(true);
   plot.setInteractions(QCP::Interactions());
   plot.setNoAntialiasingOnDrag(true);
-  plot.axisRect()->setupFullAxesBox(false);
   plot.axisRect()->setMinimumMargins(QMargins(8, 8, 12, 8));
   // Names and marks lie over the lines, bands and ticks under them.
   plot.addLayer(QStringLiteral("under"), plot.layer(QStringLiteral("grid")), QCustomPlot::limAbove);
@@ -119,7 +101,8 @@ void LinePlot::Drawing::set_ranges() {
   const double span = std::max(high - low, 1e-6);
   // Room above for the pieces' names and below for the marks at the axis, whatever the height of the panel.
   const double height = std::max(60, plot.axisRect()->height());
-  plot.yAxis->setRange(low - span * 14.0 / height - 0.02 * span, high + span * 34.0 / height + 0.02 * span);
+  plot.yAxis->setRange(low - span * 14.0 / height - 0.02 * span,
+                       high + span * (picture.bands.empty() ? 34.0 : 56.0) / height + 0.02 * span);
   plot.xAxis->setRange(0.0, end);
 }
 
@@ -147,13 +130,15 @@ void LinePlot::Drawing::redraw() {
   queue();
 }
 
-QCPItemText* LinePlot::Drawing::write(const QString& words, const QColor& ink, double x, double y, Qt::Alignment side) {
+QCPItemText* LinePlot::Drawing::write(const QString& words, const QColor& ink, double x, double y, Qt::Alignment side,
+                                      bool from_top) {
   auto* text = new QCPItemText(&plot);
+  if (from_top) text->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
   text->setText(words);
   text->setColor(ink);
   text->setFont(type(TypeRole::caption));
   text->setPositionAlignment(side);
-  text->setPadding(QMargins(3, 1, 3, 1));
+  text->setPadding(QMargins(3, from_top ? 1 : 4, 3, from_top ? 1 : 4));
   text->position->setCoords(x, y);
   text->setLayer(QStringLiteral("marks"));
   return text;
@@ -177,17 +162,15 @@ void LinePlot::Drawing::draw_pieces() {
 void LinePlot::Drawing::name_pieces() {
   std::vector<const PlotPiece*> order;
   for (const PlotPiece& piece : picture.pieces) order.push_back(&piece);
-  std::stable_sort(order.begin(), order.end(), [](const PlotPiece* a, const PlotPiece* b) {
-    return a->to - a->from > b->to - b->from;
-  });
+  std::stable_sort(order.begin(), order.end(),
+                   [](const PlotPiece* a, const PlotPiece* b) { return a->to - a->from > b->to - b->from; });
   const QFontMetricsF metrics(type(TypeRole::caption));
   for (const PlotPiece* piece : order) {
     const double from = plot.xAxis->coordToPixel(piece->from);
     const double room = plot.xAxis->coordToPixel(piece->to) - from - 6.0;
     const QString name = metrics.elidedText(piece->name, Qt::ElideRight, room);
     if (name.size() < std::min<qsizetype>(piece->name.size(), 5)) continue;
-    auto* text = write(name, theme().inks.faint_ink, piece->from, 0.0, Qt::AlignLeft | Qt::AlignTop);
-    text->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
+    auto* text = write(name, theme().inks.faint_ink, piece->from, 0.0, Qt::AlignLeft | Qt::AlignTop, true);
     names.append(text);
   }
 }
@@ -206,7 +189,8 @@ void LinePlot::Drawing::draw_bands() {
   // The words stand once, at the widest band, with paper behind them so that the hatching does not run through.
   const PlotBand* widest = nullptr;
   for (const PlotBand& band : picture.bands) {
-    if (band.x.size() > 1 && (!widest || band.x.back() - band.x.front() > widest->x.back() - widest->x.front())) widest = &band;
+    if (band.x.size() > 1 && (!widest || band.x.back() - band.x.front() > widest->x.back() - widest->x.front()))
+      widest = &band;
   }
   if (!widest) return;
   std::size_t deepest = 0;
@@ -219,8 +203,11 @@ void LinePlot::Drawing::draw_bands() {
   const double half = QFontMetricsF(type(TypeRole::caption)).horizontalAdvance(words) / 2.0 + 6.0;
   const double left = plot.xAxis->pixelToCoord(plot.xAxis->coordToPixel(0.0) + half);
   const double right = plot.xAxis->pixelToCoord(plot.xAxis->coordToPixel(plot.xAxis->range().upper) - half);
-  auto* text = write(words, ink, std::clamp(middle, std::min(left, right), std::max(left, right)), widest->top[deepest],
-                     Qt::AlignHCenter | Qt::AlignBottom);
+  // Above the band, but not over the pieces' names.
+  constexpr double below_names = 38.0;
+  const double highest = plot.yAxis->pixelToCoord(plot.axisRect()->top() + below_names);
+  auto* text = write(words, ink, std::clamp(middle, std::min(left, right), std::max(left, right)),
+                     std::min(widest->top[deepest], highest), Qt::AlignHCenter | Qt::AlignBottom);
   text->setBrush(QBrush(theme().inks.paper));
 }
 
@@ -230,36 +217,14 @@ void LinePlot::Drawing::draw_lines() {
     graph->setData(vector_of(line.x), vector_of(line.y), true);
     graph->setPen(pen_of(line.role));
   }
-  // Names beside the lines, spread over the width so that they keep clear of one another, each on the side that
-  // faces away from the nearest other line.
-  const double end = plot.xAxis->range().upper;
   for (std::size_t i = 0; i < picture.lines.size(); ++i) {
     const PlotLine& line = picture.lines[i];
-    if (line.x.empty()) continue;
-    std::size_t best = line.x.size() / 2;
-    double widest = -1.0;
-    bool over = true;
-    for (std::size_t k = 0; k < line.x.size(); ++k) {
-      // Away from the edges, and not where another line's name already stands by preference.
-      if (line.x[k] < 0.12 * end || line.x[k] > 0.85 * end) continue;
-      double above = HUGE_VAL;
-      double below = HUGE_VAL;
-      for (std::size_t j = 0; j < picture.lines.size(); ++j) {
-        if (j == i || k >= picture.lines[j].y.size()) continue;
-        const double gap = picture.lines[j].y[k] - line.y[k];
-        (gap >= 0.0 ? above : below) = std::min(gap >= 0.0 ? above : below, std::abs(gap));
-      }
-      above = std::min(above, plot.yAxis->range().upper - line.y[k]);
-      below = std::min(below, line.y[k] - plot.yAxis->range().lower);
-      const double room = std::max(above, below);
-      if (room > widest) {
-        widest = room;
-        best = k;
-        over = above >= below;
-      }
-    }
-    write(line.label, words_ink(line.role), line.x[best], line.y[best],
-          Qt::AlignHCenter | (over ? Qt::AlignBottom : Qt::AlignTop));
+    const double half = QFontMetricsF(type(TypeRole::caption)).horizontalAdvance(line.label) / 2.0 + 4.0;
+    const auto place = label_place(picture, i, plot.xAxis->pixelToCoord(half) - plot.xAxis->pixelToCoord(0.0),
+                                   plot.yAxis->range().lower, plot.yAxis->range().upper);
+    if (!place) continue;
+    write(line.label, pen_of(line.role).color(), place->x, place->y,
+          Qt::AlignHCenter | (place->over ? Qt::AlignBottom : Qt::AlignTop));
   }
 }
 
@@ -272,7 +237,8 @@ void LinePlot::Drawing::draw_marks() {
     wash->setLayer(QStringLiteral("under"));
     wash->setPen(Qt::NoPen);
     wash->setBrush(inks.accent_wash);
-    for (QCPItemPosition* corner : {wash->topLeft, wash->bottomRight}) corner->setTypeY(QCPItemPosition::ptAxisRectRatio);
+    for (QCPItemPosition* corner : {wash->topLeft, wash->bottomRight})
+      corner->setTypeY(QCPItemPosition::ptAxisRectRatio);
     wash->topLeft->setCoords(piece->from, 0.0);
     wash->bottomRight->setCoords(piece->to, 1.0);
     marks.append(wash);
@@ -353,29 +319,45 @@ bool LinePlot::eventFilter(QObject* watched, QEvent* event) {
     return std::clamp(x, plot.xAxis->range().lower, plot.xAxis->range().upper);
   };
   switch (event->type()) {
-    case QEvent::MouseMove: emit pointed(x_of(event)); break;
+    case QEvent::MouseMove:
+      emit pointed(x_of(event));
+      break;
     case QEvent::MouseButtonPress:
       setFocus(Qt::MouseFocusReason);
       emit chosen(x_of(event));
       break;
-    case QEvent::Leave: emit left(); break;
-    default: break;
+    case QEvent::Leave:
+      emit left();
+      break;
+    default:
+      break;
   }
   return QWidget::eventFilter(watched, event);
 }
 
 void LinePlot::keyPressEvent(QKeyEvent* event) {
   switch (event->key()) {
-    case Qt::Key_Left: emit stepped(-1); return;
-    case Qt::Key_Right: emit stepped(1); return;
-    case Qt::Key_PageUp: emit stepped(-10); return;
-    case Qt::Key_PageDown: emit stepped(10); return;
+    case Qt::Key_Left:
+      emit stepped(-1);
+      return;
+    case Qt::Key_Right:
+      emit stepped(1);
+      return;
+    case Qt::Key_PageUp:
+      emit stepped(-10);
+      return;
+    case Qt::Key_PageDown:
+      emit stepped(10);
+      return;
     case Qt::Key_Return:
     case Qt::Key_Enter:
       if (drawing_->marker) emit chosen(*drawing_->marker);
       return;
-    case Qt::Key_Escape: emit left(); return;
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Escape:
+      emit left();
+      return;
+    default:
+      QWidget::keyPressEvent(event);
   }
 }
 

@@ -5,8 +5,12 @@
 #include "app/desktop/plot/line_plot.hpp"
 #include "app/shared/words.hpp"
 
+#include <QFrame>
+#include <QHBoxLayout>
 #include <QLabel>
+#include <QStackedWidget>
 #include <QTabBar>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -22,21 +26,46 @@ QString text(const Quantity& quantity, UnitSystem units) {
 }  // namespace
 
 PlotPanel::PlotPanel(Document& document, QWidget* parent)
-    : QTabWidget(parent), document_(document), pressure_(new LinePlot), temperature_(new LinePlot), readout_(new QLabel) {
+    : QWidget(parent),
+      document_(document),
+      tabs_(new QTabBar),
+      pages_(new QStackedWidget),
+      pressure_(new LinePlot),
+      temperature_(new LinePlot),
+      readout_(new QLabel) {
   setObjectName(QStringLiteral("plot"));
-  setDocumentMode(true);
   pressure_->setObjectName(QStringLiteral("pressure_plot"));
   temperature_->setObjectName(QStringLiteral("temperature_plot"));
-  addTab(pressure_, QStringLiteral("Pressure along the path"));
-  addTab(temperature_, QStringLiteral("Temperature along the path"));
-  tabBar()->setAccessibleName(QStringLiteral("Plots along the path"));
+  pages_->addWidget(pressure_);
+  pages_->addWidget(temperature_);
+  tabs_->addTab(QStringLiteral("Pressure along the path"));
+  tabs_->addTab(QStringLiteral("Temperature along the path"));
+  tabs_->setDrawBase(false);
+  tabs_->setAccessibleName(QStringLiteral("Plots along the path"));
   readout_->setProperty("role", "caption");
-  readout_->setMargin(4);
   readout_->setObjectName(QStringLiteral("plot_readout"));
-  setCornerWidget(readout_);
+  readout_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  readout_->setMinimumWidth(1);  // a long name is cut rather than widening the window
+
+  auto* top = new QHBoxLayout;
+  top->setContentsMargins(0, 0, 12, 0);
+  top->addWidget(tabs_);
+  top->addWidget(readout_, 1);
+  auto* rule = new QFrame;
+  rule->setFrameShape(QFrame::HLine);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addLayout(top);
+  column->addWidget(rule);
+  column->addWidget(pages_, 1);
+
   connect_plot(pressure_);
   connect_plot(temperature_);
-  connect(this, &QTabWidget::currentChanged, this, &PlotPanel::refresh);
+  connect(tabs_, &QTabBar::currentChanged, this, [this](int page) {
+    pages_->setCurrentIndex(page);
+    refresh();
+  });
   connect(&document_, &Document::changed, this, &PlotPanel::refresh);
   connect(&document_, &Document::units_changed, this, &PlotPanel::refresh);
   connect(&document_, &Document::pointed_changed, this, &PlotPanel::show_pointing);
@@ -44,7 +73,7 @@ PlotPanel::PlotPanel(Document& document, QWidget* parent)
   refresh();
 }
 
-LinePlot* PlotPanel::shown() const { return currentWidget() == temperature_ ? temperature_ : pressure_; }
+LinePlot* PlotPanel::shown() const { return pages_->currentWidget() == temperature_ ? temperature_ : pressure_; }
 
 void PlotPanel::connect_plot(LinePlot* plot) {
   plot->set_empty_words(QStringLiteral("The curves appear once air can come in and a fire burns on the path."));
@@ -63,8 +92,8 @@ void PlotPanel::connect_plot(LinePlot* plot) {
     const auto s = document_.pointed().s;
     const SliceState* now = s ? slice_at(document_.assessment(), *s) : nullptr;
     const auto last = static_cast<std::ptrdiff_t>(profile.size()) - 1;
-    const std::ptrdiff_t next = now ? std::clamp<std::ptrdiff_t>(now - profile.data() + slices, 0, last)
-                                    : (slices > 0 ? 0 : last);
+    const std::ptrdiff_t next =
+        now ? std::clamp<std::ptrdiff_t>(now - profile.data() + slices, 0, last) : (slices > 0 ? 0 : last);
     const SliceState& slice = profile[static_cast<std::size_t>(next)];
     document_.point_at({document_.design().pieces.at(slice.piece).id, slice.s});
   });
@@ -79,7 +108,7 @@ void PlotPanel::refresh() {
   const QString state = document_.assessment().profile.empty() ? QString()
                         : settled                              ? QStringLiteral("where it settles, bench charged")
                                                                : QStringLiteral("at the wanted air, bench charged");
-  plot->setAccessibleName(QStringLiteral("%1, %2").arg(tabText(currentIndex()), state));
+  plot->setAccessibleName(QStringLiteral("%1, %2").arg(tabs_->tabText(tabs_->currentIndex()), state));
   show_pointing();
 }
 
@@ -93,18 +122,22 @@ void PlotPanel::show_pointing() {
   const PlotPiece* piece = plot->picture().piece(pointed.piece);
   const SliceState* slice = nullptr;
   if (piece) {
-    slice = slice_at(document_.assessment(), pointed.s ? *pointed.s : from_plotted((piece->from + piece->to) / 2.0, units));
+    slice =
+        slice_at(document_.assessment(), pointed.s ? *pointed.s : from_plotted((piece->from + piece->to) / 2.0, units));
   }
   if (!slice) {
     readout_->setText({});
     return;
   }
-  const QString where = QStringLiteral("%1, %2 along").arg(piece->name,
-      QString::fromStdString(fluewright::show(pointed.s.value_or(slice->s), units, Meaning::run_length).text()));
-  readout_->setText(plot == pressure_
-                        ? QStringLiteral("%1: %2, room %3").arg(where, text(slice->gauge, units), text(slice->room_gauge, units))
-                        : QStringLiteral("%1: gas %2, wall %3, dew point %4")
-                              .arg(where, text(slice->gas, units), text(slice->wall, units), text(slice->dew_point, units)));
+  const QString where =
+      QStringLiteral("%1, %2 along")
+          .arg(piece->name, QString::fromStdString(
+                                fluewright::show(pointed.s.value_or(slice->s), units, Meaning::run_length).text()));
+  readout_->setText(
+      plot == pressure_
+          ? QStringLiteral("%1: %2, room %3").arg(where, text(slice->gauge, units), text(slice->room_gauge, units))
+          : QStringLiteral("%1: gas %2, wall %3, dew point %4")
+                .arg(where, text(slice->gas, units), text(slice->wall, units), text(slice->dew_point, units)));
 }
 
 }  // namespace fluewright

@@ -4,28 +4,34 @@
 
 #include "app/desktop/document.hpp"
 
-#include <QTabWidget>
+#include <QWidget>
 
 class QLabel;
+class QStackedWidget;
+class QTabBar;
 
 namespace fluewright {
 
 class LinePlot;
 
 /// The plots along the path. Pointing at them points at the drawing, and the other way round.
-class PlotPanel : public QTabWidget {
+class PlotPanel : public QWidget {
   Q_OBJECT
 
  public:
   explicit PlotPanel(Document& document, QWidget* parent = nullptr);
 
+  /// The plot in front.
+  [[nodiscard]] LinePlot* shown() const;
+
  private:
   void refresh();
   void show_pointing();
   void connect_plot(LinePlot* plot);
-  [[nodiscard]] LinePlot* shown() const;
 
   Document& document_;
+  QTabBar* tabs_;
+  QStackedWidget* pages_;
   LinePlot* pressure_;
   LinePlot* temperature_;
   QLabel* readout_;

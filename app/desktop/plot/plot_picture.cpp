@@ -17,9 +17,11 @@ double plotted(Temperature t, UnitSystem units) { return metric(units) ? in_cels
 
 QString unit(Meaning meaning, UnitSystem units) { return QString::fromStdString(unit_name(meaning, units)); }
 
-PlotPicture empty_picture(const Assessment& assessment, const Design& design, const Library& library, UnitSystem units) {
+PlotPicture empty_picture(const Assessment& assessment, const Design& design, const Library& library,
+                          UnitSystem units) {
   PlotPicture picture;
-  picture.x_title = QStringLiteral("along the path, %1").arg(metric(units) ? QStringLiteral("m") : QStringLiteral("ft"));
+  picture.x_title =
+      QStringLiteral("along the path, %1").arg(metric(units) ? QStringLiteral("m") : QStringLiteral("ft"));
   for (const SliceState& slice : assessment.profile) {
     if (slice.piece >= design.pieces.size()) continue;
     const PieceId& id = design.pieces[slice.piece].id;
@@ -64,7 +66,8 @@ std::vector<PlotBand> bands_between(const PlotLine& over, const PlotLine& under,
 }  // namespace
 
 const PlotPiece* PlotPicture::piece_at(double x) const {
-  const auto found = std::find_if(pieces.begin(), pieces.end(), [x](const PlotPiece& p) { return x >= p.from && x <= p.to; });
+  const auto found =
+      std::find_if(pieces.begin(), pieces.end(), [x](const PlotPiece& p) { return x >= p.from && x <= p.to; });
   return found == pieces.end() ? nullptr : &*found;
 }
 
@@ -76,7 +79,8 @@ const PlotPiece* PlotPicture::piece(const PieceId& id) const {
 double plotted(Length s, UnitSystem units) { return metric(units) ? in(s, metre) : in(s, foot); }
 Length from_plotted(double x, UnitSystem units) { return x * (metric(units) ? metre : foot); }
 
-PlotPicture pressure_picture(const Assessment& assessment, const Design& design, const Library& library, UnitSystem units) {
+PlotPicture pressure_picture(const Assessment& assessment, const Design& design, const Library& library,
+                             UnitSystem units) {
   PlotPicture picture = empty_picture(assessment, design, library, units);
   picture.y_title = QStringLiteral("against outdoor air, %1").arg(unit(Meaning::pressure, units));
   picture.from_zero = true;

@@ -48,7 +48,7 @@ struct PlotPicture {
   std::vector<PlotLine> lines;
   std::vector<PlotBand> bands;  ///< one for each separate stretch
   std::vector<PlotPiece> pieces;
-  bool from_zero = false;       ///< zero is always in view
+  bool from_zero = false;  ///< zero is always in view
 
   [[nodiscard]] const PlotPiece* piece_at(double x) const;
   [[nodiscard]] const PlotPiece* piece(const PieceId& id) const;
@@ -62,8 +62,8 @@ struct PlotPicture {
 [[nodiscard]] PlotPicture pressure_picture(const Assessment& assessment, const Design& design, const Library& library,
                                            UnitSystem units);
 /// Gas, inner wall and dew point along the path; the band where the wall is wet.
-[[nodiscard]] PlotPicture temperature_picture(const Assessment& assessment, const Design& design, const Library& library,
-                                              UnitSystem units);
+[[nodiscard]] PlotPicture temperature_picture(const Assessment& assessment, const Design& design,
+                                              const Library& library, UnitSystem units);
 
 /// The slice at a distance along the path: the one that holds it.
 [[nodiscard]] const SliceState* slice_at(const Assessment& assessment, Length s);

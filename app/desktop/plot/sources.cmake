@@ -1,6 +1,10 @@
 set(ROOM_SOURCES
     line_plot.cpp
     line_plot.hpp
+    plot_inks.cpp
+    plot_inks.hpp
+    plot_labels.cpp
+    plot_labels.hpp
     plot_panel.cpp
     plot_panel.hpp
     plot_picture.cpp

@@ -18,6 +18,8 @@ QLabel[tone="calm"] { color: @calm; }
 QLabel[tone="caution"] { color: @caution; }
 QLabel[tone="fault"] { color: @accent; }
 
+QFrame[frameShape="4"] { border: none; background: @hairline; max-height: 1px; }
+
 QMainWindow::separator, QSplitter::handle { background: @hairline; }
 QSplitter::handle:horizontal { width: 1px; }
 QSplitter::handle:vertical { height: 1px; }
