@@ -66,7 +66,8 @@ void Actions::build_file(QMenuBar& bar) {
   add(menu, QStringLiteral("S&tart page"), {QKeySequence(Qt::CTRL | Qt::Key_Home)}, [this] { window_.show_start(); });
   menu->addSeparator();
   save_ = add(menu, QStringLiteral("&Save"), {QKeySequence::Save}, [this] { files_.save(); });
-  add(menu, QStringLiteral("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)}, [this] { files_.save_as(); });
+  add(menu, QStringLiteral("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
+      [this] { files_.save_as(); });
   menu->addSeparator();
   add(menu, QStringLiteral("&Close"), {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] {
     if (files_.start_new()) window_.show_start();
@@ -94,15 +95,15 @@ void Actions::build_view(QMenuBar& bar) {
   units_group_ = new QActionGroup(this);
   for (const UnitSystem system : {UnitSystem::metric, UnitSystem::imperial}) {
     const bool metric = system == UnitSystem::metric;
-    QAction* action = add(units, metric ? QStringLiteral("&Metric (mm, °C, Pa)") : QStringLiteral("&Imperial (in, ft, °F, in w.c.)"),
-                          {}, [this, system] { set_units(system); });
+    QAction* action =
+        add(units, metric ? QStringLiteral("&Metric (mm, °C, Pa)") : QStringLiteral("&Imperial (in, ft, °F, in w.c.)"),
+            {}, [this, system] { set_units(system); });
     action->setCheckable(true);
     action->setData(static_cast<int>(system));
     units_group_->addAction(action);
   }
-  add(menu, QStringLiteral("S&witch metric and imperial"), {QKeySequence(Qt::CTRL | Qt::Key_U)}, [this] {
-    set_units(document_.units() == UnitSystem::metric ? UnitSystem::imperial : UnitSystem::metric);
-  });
+  add(menu, QStringLiteral("S&witch metric and imperial"), {QKeySequence(Qt::CTRL | Qt::Key_U)},
+      [this] { set_units(document_.units() == UnitSystem::metric ? UnitSystem::imperial : UnitSystem::metric); });
   grid_ = menu->addMenu(QStringLiteral("&Grid step"));
 
   QMenu* tint = menu->addMenu(QStringLiteral("&Colour the drawing by"));
@@ -125,10 +126,11 @@ void Actions::build_view(QMenuBar& bar) {
   night->setCheckable(true);
   night->setChecked(theme().sheet == Sheet::night);
   menu->addSeparator();
-  static const std::array places{
-      std::pair{MainWindow::Place::rack, "Go to the &rack"}, std::pair{MainWindow::Place::desk, "Go to the dra&wing"},
-      std::pair{MainWindow::Place::answer, "Go to the &answer"}, std::pair{MainWindow::Place::editors, "Go to the &editors"},
-      std::pair{MainWindow::Place::plot, "Go to the &plot"}};
+  static const std::array places{std::pair{MainWindow::Place::rack, "Go to the &rack"},
+                                 std::pair{MainWindow::Place::desk, "Go to the dra&wing"},
+                                 std::pair{MainWindow::Place::answer, "Go to the &answer"},
+                                 std::pair{MainWindow::Place::editors, "Go to the &editors"},
+                                 std::pair{MainWindow::Place::plot, "Go to the &plot"}};
   int number = Qt::Key_1;
   for (const auto& [place, words] : places) {
     add(menu, QString::fromUtf8(words), {QKeySequence(Qt::CTRL | static_cast<Qt::Key>(number++))},
@@ -171,8 +173,10 @@ void Actions::follow_document() {
   for (QAction* action : grid_->actions()) {
     action->setChecked(same(action->data().toDouble() * millimetre, document_.grid_step()));
   }
-  for (QAction* action : units_group_->actions()) action->setChecked(action->data().toInt() == static_cast<int>(document_.units()));
-  for (QAction* action : tint_group_->actions()) action->setChecked(action->data().toInt() == static_cast<int>(document_.tint()));
+  for (QAction* action : units_group_->actions())
+    action->setChecked(action->data().toInt() == static_cast<int>(document_.units()));
+  for (QAction* action : tint_group_->actions())
+    action->setChecked(action->data().toInt() == static_cast<int>(document_.tint()));
   save_->setEnabled(!document_.read_only());
 }
 

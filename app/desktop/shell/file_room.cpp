@@ -14,7 +14,9 @@ namespace fluewright {
 
 namespace {
 
-QString suffix() { return QString::fromUtf8(design_file_suffix.data(), static_cast<qsizetype>(design_file_suffix.size())); }
+QString suffix() {
+  return QString::fromUtf8(design_file_suffix.data(), static_cast<qsizetype>(design_file_suffix.size()));
+}
 QString filter() { return QStringLiteral("Flue paths (*%1);;All files (*)").arg(suffix()); }
 
 /// More than a few messages hide the first, which is the one to act on.
@@ -33,7 +35,7 @@ FileRoom::FileRoom(Document& document, Memory& memory, QWidget& window)
     : QObject(&window), document_(document), memory_(memory), window_(window) {}
 
 QString FileRoom::name() const {
-  if (!document_.path().isEmpty()) return QFileInfo(document_.path()).completeBaseName();
+  if (!document_.path().isEmpty()) return QFileInfo(document_.path()).fileName();
   if (!demo_.isEmpty()) return QStringLiteral("%1 (demo)").arg(demo_);
   const QString title = QString::fromStdString(document_.design().title);
   return title.isEmpty() ? QStringLiteral("Unnamed") : title;
@@ -49,9 +51,12 @@ bool FileRoom::may_leave() {
   ask.setDefaultButton(QMessageBox::Save);
   ask.setEscapeButton(QMessageBox::Cancel);
   switch (ask.exec()) {
-    case QMessageBox::Save: return save();
-    case QMessageBox::Discard: return true;
-    default: return false;
+    case QMessageBox::Save:
+      return save();
+    case QMessageBox::Discard:
+      return true;
+    default:
+      return false;
   }
 }
 
@@ -108,7 +113,8 @@ bool FileRoom::open_demo(const QString& id) {
     emit opened();
     return true;
   }
-  show_fault(QStringLiteral("There is no demo “%1”.").arg(id), FileFault{{"The start page lists the demos there are."}});
+  show_fault(QStringLiteral("There is no demo “%1”.").arg(id),
+             FileFault{{"The start page lists the demos there are."}});
   return false;
 }
 
@@ -128,7 +134,8 @@ bool FileRoom::save_as() {
 
 bool FileRoom::save_to(const QString& path) {
   if (const auto fault = document_.save_to(path)) {
-    show_fault(QStringLiteral("“%1” was not saved. The design is still here, unsaved.").arg(QFileInfo(path).fileName()), *fault);
+    show_fault(QStringLiteral("“%1” was not saved. The design is still here, unsaved.").arg(QFileInfo(path).fileName()),
+               *fault);
     return false;
   }
   demo_.clear();

@@ -34,7 +34,7 @@ class FileRoom : public QObject {
   [[nodiscard]] QString name() const;
 
  signals:
-  void opened();            ///< another design lies on the desk
+  void opened();  ///< another design lies on the desk
   void recent_changed();
   void said(const QString& sentence);  ///< for the status bar
 

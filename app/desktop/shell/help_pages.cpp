@@ -38,7 +38,8 @@ void add_close(QDialog& dialog, QVBoxLayout& column) {
 /// Actions of a menu and its submenus that have a shortcut.
 void collect(const QMenu& menu, std::vector<std::pair<QString, QString>>& keys) {
   for (const QAction* action : menu.actions()) {
-    if (action->menu()) collect(*action->menu(), keys);
+    if (action->menu())
+      collect(*action->menu(), keys);
     else if (!action->shortcut().isEmpty()) {
       QString words = action->text();
       words.remove(QLatin1Char('&'));
@@ -61,14 +62,14 @@ void show_about(QWidget* parent) {
   column->setSpacing(8);
   column->addWidget(line(QStringLiteral("Fluewright"), "figure"));
   column->addWidget(line(QStringLiteral("Draw the flue path of a bench heater and see whether it draws. Version %1, "
-                                        "GPL-3.0-or-later.").arg(QCoreApplication::applicationVersion())));
+                                        "GPL-3.0-or-later.")
+                             .arg(QCoreApplication::applicationVersion())));
   column->addSpacing(8);
   column->addWidget(line(QStringLiteral("Before you light a fire"), "heading"));
   for (const std::string& caution : cautions()) {
     column->addWidget(line(QStringLiteral("▲  %1").arg(QString::fromStdString(caution))));
   }
-  column->addWidget(line(QStringLiteral("The numbers are estimates for planning: wood fires vary, and so do builders' "
-                                        "joints. No compliance with any standard is claimed."), "caption"));
+  column->addWidget(line(QStringLiteral("No compliance with any standard is claimed."), "caption"));
   column->addSpacing(8);
   add_close(dialog, *column);
   dialog.setMinimumWidth(560);

@@ -45,7 +45,8 @@ class MainWindow : public QMainWindow {
  private:
   void build_work();
   void build_start();
-  void restore_layout();
+  void restore_window();
+  void restore_splitters();
   void show_title();
   void show_hint();
   void say(const QString& sentence);
@@ -61,10 +62,11 @@ class MainWindow : public QMainWindow {
   PlotPanel* plot_ = nullptr;
   AnswerPanel* answer_ = nullptr;
   EditorTabs* editors_ = nullptr;
-  QSplitter* across_ = nullptr;  ///< left part | right column
-  QSplitter* drawing_ = nullptr; ///< rack | desk
-  QSplitter* left_ = nullptr;    ///< drawing over plot
-  QSplitter* right_ = nullptr;   ///< answer over editors
+  bool laid_out_ = false;
+  QSplitter* across_ = nullptr;   ///< left part | right column
+  QSplitter* drawing_ = nullptr;  ///< rack | desk
+  QSplitter* left_ = nullptr;     ///< drawing over plot
+  QSplitter* right_ = nullptr;    ///< answer over editors
 };
 
 }  // namespace fluewright

@@ -15,7 +15,8 @@ const auto sheet_key = QStringLiteral("sheet");
 const auto recent_key = QStringLiteral("recent");
 }  // namespace
 
-Memory::Memory() : settings_(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("fluewright"), QStringLiteral("desk")) {}
+Memory::Memory()
+    : settings_(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("fluewright"), QStringLiteral("desk")) {}
 Memory::Memory(const QString& ini_file) : settings_(ini_file, QSettings::IniFormat) {}
 
 UnitSystem Memory::units() const {
@@ -37,9 +38,13 @@ void Memory::set_sheet(Sheet sheet) {
   settings_.setValue(sheet_key, sheet == Sheet::night ? QStringLiteral("night") : QStringLiteral("day"));
 }
 
-QByteArray Memory::state(const QString& of) const { return settings_.value(QStringLiteral("state/") + of).toByteArray(); }
+QByteArray Memory::state(const QString& of) const {
+  return settings_.value(QStringLiteral("state/") + of).toByteArray();
+}
 
-void Memory::set_state(const QString& of, const QByteArray& state) { settings_.setValue(QStringLiteral("state/") + of, state); }
+void Memory::set_state(const QString& of, const QByteArray& state) {
+  settings_.setValue(QStringLiteral("state/") + of, state);
+}
 
 QStringList Memory::recent() const {
   QStringList paths = settings_.value(recent_key).toStringList();

@@ -1,7 +1,13 @@
 set(ROOM_SOURCES
+    actions.cpp
+    actions.hpp
     file_room.cpp
     file_room.hpp
     help_pages.cpp
     help_pages.hpp
+    main_window.cpp
+    main_window.hpp
     memory.cpp
-    memory.hpp)
+    memory.hpp
+    start_options.cpp
+    start_options.hpp)

@@ -11,7 +11,7 @@
 namespace fluewright {
 
 namespace {
-constexpr int picture_height = 128;
+constexpr int picture_height = 150;
 constexpr int pad = 12;
 }  // namespace
 
@@ -55,7 +55,8 @@ void DemoCard::paintEvent(QPaintEvent*) {
   painter.fillRect(picture_box, inks.paper);
   if (thumbnail_) {
     const double ratio = devicePixelRatioF();
-    if (picture_.isNull() || picture_.size() != picture_box.size() * ratio) picture_ = thumbnail_(picture_box.size(), ratio);
+    if (picture_.isNull() || picture_.size() != picture_box.size() * ratio)
+      picture_ = thumbnail_(picture_box.size(), ratio);
     painter.drawImage(picture_box.topLeft(), picture_);
   }
   painter.setPen(inks.hairline);

@@ -22,7 +22,7 @@ namespace fluewright {
 namespace {
 
 constexpr int page_width = 1180;
-constexpr int card_width = 270;
+constexpr int card_width = 250;
 
 QLabel* words(const QString& text, const char* role) {
   auto* label = new QLabel(text);
@@ -34,12 +34,17 @@ QLabel* words(const QString& text, const char* role) {
 }  // namespace
 
 StartPage::StartPage(QWidget* parent)
-    : QWidget(parent), body_(new QWidget), cards_box_(new QGridLayout),
-      recent_heading_(words(QStringLiteral("Recent"), "heading")), recent_box_(new QVBoxLayout) {
+    : QWidget(parent),
+      body_(new QWidget),
+      back_(new QPushButton),
+      cards_box_(new QGridLayout),
+      recent_heading_(words(QStringLiteral("Recent"), "heading")),
+      recent_box_(new QVBoxLayout) {
   setObjectName(QStringLiteral("start_page"));
   auto* title = words(QStringLiteral("Fluewright"), "figure");
   auto* sentence = words(QStringLiteral("Draw the flue path of a bench heater, from feed to cap, and see at every "
-                                        "edit whether it draws."), "heading");
+                                        "edit whether it draws."),
+                         "heading");
   auto* fresh = new QPushButton(QStringLiteral("Empty sheet"));
   fresh->setProperty("prominent", true);
   fresh->setObjectName(QStringLiteral("start_new"));
@@ -53,6 +58,9 @@ StartPage::StartPage(QWidget* parent)
   buttons->setSpacing(10);
   buttons->addWidget(fresh);
   buttons->addWidget(open);
+  back_->setObjectName(QStringLiteral("start_back"));
+  connect(back_, &QPushButton::clicked, this, &StartPage::back_chosen);
+  buttons->addWidget(back_);
   buttons->addStretch(1);
 
   auto* main = new QVBoxLayout;
@@ -63,7 +71,8 @@ StartPage::StartPage(QWidget* parent)
   main->addLayout(buttons);
   main->addSpacing(14);
   main->addWidget(words(QStringLiteral("Designs to look at"), "heading"));
-  main->addWidget(words(QStringLiteral("All invented; change them as you like, they open as unsaved copies."), "caption"));
+  main->addWidget(
+      words(QStringLiteral("All invented; change them as you like, they open as unsaved copies."), "caption"));
   cards_box_->setSpacing(14);
   main->addLayout(cards_box_);
   main->addStretch(1);
@@ -79,7 +88,6 @@ StartPage::StartPage(QWidget* parent)
     auto* line = words(QStringLiteral("▲  %1").arg(QString::fromStdString(caution)), nullptr);
     side->addWidget(line);
   }
-  side->addWidget(words(QStringLiteral("The numbers are estimates for planning."), "caption"));
   side->addStretch(1);
 
   auto* page = new QHBoxLayout(body_);
@@ -102,6 +110,7 @@ StartPage::StartPage(QWidget* parent)
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(scroll);
   set_recent({});
+  set_current({});
 }
 
 void StartPage::add_demo(const QString& id, const QString& title, const QString& scene, DemoCard::Thumbnail thumbnail) {
@@ -133,6 +142,11 @@ void StartPage::set_recent(const QStringList& paths) {
   recent_heading_->setVisible(!paths.isEmpty());
 }
 
+void StartPage::set_current(const QString& name) {
+  back_->setText(QStringLiteral("Back to %1").arg(name));
+  back_->setVisible(!name.isEmpty());
+}
+
 void StartPage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   arrange();
@@ -146,7 +160,7 @@ void StartPage::arrange() {
   columns_ = columns;
   int place = 0;
   for (DemoCard* card : cards_) {
-    cards_box_->addWidget(card, place / columns, place % columns, Qt::AlignTop);
+    cards_box_->addWidget(card, place / columns, place % columns);
     ++place;
   }
   for (int c = 0; c < 3; ++c) cards_box_->setColumnStretch(c, c < columns ? 1 : 0);

@@ -10,6 +10,7 @@
 
 class QGridLayout;
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace fluewright {
@@ -23,8 +24,11 @@ class StartPage : public QWidget {
 
   void add_demo(const QString& id, const QString& title, const QString& scene, DemoCard::Thumbnail thumbnail);
   void set_recent(const QStringList& paths);
+  /// The design that lies on the desk behind this page; empty: none, and no way back is offered.
+  void set_current(const QString& name);
 
  signals:
+  void back_chosen();
   void new_chosen();
   void open_chosen();
   void recent_chosen(const QString& path);
@@ -37,6 +41,7 @@ class StartPage : public QWidget {
   void arrange();
 
   QWidget* body_;
+  QPushButton* back_;
   QGridLayout* cards_box_;
   std::vector<DemoCard*> cards_;
   int columns_ = 0;

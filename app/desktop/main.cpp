@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/shell/start_options.hpp"
+#include "app/shared/library_reader.hpp"
+#include "app/shared/log.hpp"
+
+#include <QApplication>
+#include <QTimer>
+
+#include <spdlog/spdlog.h>
+
+#include <iostream>
+
+int main(int argc, char** argv) {
+  using namespace fluewright;
+  const StartOptions options = read_start_options(argc, argv);
+  if (options.leave) return *options.leave;
+  try {
+    start_logging("fluewright", options.log_level);
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("Fluewright"));
+    QApplication::setApplicationVersion(QStringLiteral(FLUEWRIGHT_VERSION));
+    QApplication::setDesktopFileName(QStringLiteral("fluewright"));
+
+    Memory memory;
+    if (options.units) memory.set_units(*options.units);
+    apply_theme(application, options.sheet.value_or(memory.sheet().value_or(sheet_of_system(application))));
+    Document document(shipped_library());
+    MainWindow window(document, memory);
+    window.show();
+    // Once the window stands: a message about a bad file then has something to stand on.
+    QTimer::singleShot(0, &window, [&] { begin(window, options); });
+    return QApplication::exec();
+  } catch (const std::exception& error) {
+    spdlog::error("{}", error.what());
+    std::cerr << "This should not have happened: " << error.what() << '\n';
+  }
+  return 1;
+}

@@ -1,0 +1,164 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// What the answer and the plots say about a given assessment. The assessments here are written down by hand.
+
+#include "app/desktop/answer/answer_words.hpp"
+#include "app/desktop/plot/plot_picture.hpp"
+#include "panels_support.hpp"
+
+namespace fluewright {
+namespace {
+
+struct Case {
+  std::shared_ptr<const Library> library = shipped_library();
+  Design design;
+  Assessment assessment;
+  UnitSystem units = UnitSystem::metric;
+
+  Case() {
+    for (const char* id : {"p1", "p2"}) {
+      Piece piece;
+      piece.id = id;
+      piece.type = library->piece_types.front().id;
+      piece.label = id;
+      design.pieces.push_back(piece);
+    }
+  }
+  [[nodiscard]] AnswerContext context() const { return {assessment, design, *library, units}; }
+
+  /// Gauge pressures along the path in pascal, one slice of a metre each, the room at a level.
+  void profile(const std::vector<double>& gauge, double room) {
+    for (std::size_t i = 0; i < gauge.size(); ++i) {
+      SliceState slice;
+      slice.piece = i < gauge.size() / 2 ? 0 : 1;
+      slice.length = 1.0 * metre;
+      slice.s = static_cast<double>(i + 1) * metre;
+      slice.gauge = gauge[i] * pascal;
+      slice.room_gauge = room * pascal;
+      slice.gas = celsius(100.0);
+      slice.wall = celsius(80.0 - 10.0 * static_cast<double>(i));
+      slice.dew_point = celsius(45.0);
+      assessment.profile.push_back(slice);
+    }
+  }
+};
+
+DesignFlow flow(BenchAge age, double margin, bool quick) {
+  DesignFlow result;
+  result.age = age;
+  result.margin = margin * pascal;
+  result.quick_estimate = quick;
+  return result;
+}
+
+TEST(MarginHeadline, NamesTheWorstAgeAndSaysTheVerdictWithASymbol) {
+  Case c;
+  c.assessment.verdict = Verdict::marginal;
+  c.assessment.worst_age = BenchAge::one_hour;
+  c.assessment.worst_margin = 1.2 * pascal;
+  const HeadlineWords said = margin_headline(c.context());
+  EXPECT_TRUE(said.figure.contains("1.2")) << said.figure.toStdString();
+  EXPECT_TRUE(said.state.contains("marginal"));
+  EXPECT_TRUE(said.state.startsWith(symbol(Tone::caution)));
+  EXPECT_TRUE(said.note.contains("one hour"));
+}
+
+TEST(MarginHeadline, SaysWhatIsMissingInsteadOfANumber) {
+  Case c;
+  const HeadlineWords said = margin_headline(c.context());
+  EXPECT_EQ(said.figure, "–");
+  EXPECT_FALSE(said.note.isEmpty());
+}
+
+TEST(Tones, HaveEachTheirOwnSymbol) {
+  EXPECT_NE(symbol(Tone::calm), symbol(Tone::caution));
+  EXPECT_NE(symbol(Tone::caution), symbol(Tone::fault));
+  EXPECT_NE(symbol(Tone::calm), symbol(Tone::fault));
+}
+
+TEST(AgeRows, MarkQuickEstimatesAndMarginsBelowZero) {
+  Case c;
+  c.assessment.design_flow = {flow(BenchAge::cold_bench, -0.5, true), flow(BenchAge::one_hour, 1.0, true),
+                              flow(BenchAge::charged, 4.0, false)};
+  const auto rows = age_rows(c.context());
+  ASSERT_EQ(rows.size(), 3u);
+  EXPECT_TRUE(rows[0][1].contains(symbol(Tone::fault)));
+  EXPECT_TRUE(rows[1][1].startsWith("≈"));
+  EXPECT_FALSE(rows[2][1].contains("≈"));
+  EXPECT_TRUE(estimate_words(c.assessment).contains("cold bench"));
+  EXPECT_FALSE(estimate_words(c.assessment).contains("charged"));
+}
+
+TEST(OperatingRemarks, SayWhenItCanAlsoRunBackwards) {
+  Case c;
+  Finding backwards;
+  backwards.code = FindingCode::can_run_backwards;
+  backwards.severity = Severity::caution;
+  backwards.value = 1.0 * pascal;
+  Finding wet;
+  wet.code = FindingCode::wet_wall;
+  wet.piece = "p1";
+  c.assessment.findings = {wet, backwards};
+  const auto remarks = operating_remarks(c.context());
+  ASSERT_EQ(remarks.size(), 1u);
+  EXPECT_TRUE(remarks[0].words.contains("can also run backwards"));
+  EXPECT_EQ(remarks[0].tone, Tone::caution);
+}
+
+TEST(Condensation, NamesThePieceAndTheDistance) {
+  Case c;
+  Condensation wet;
+  wet.starts_at = 7.4 * metre;
+  wet.piece = 1;
+  wet.dew_point = celsius(44.0);
+  c.assessment.condensation = wet;
+  const HeadlineWords said = condensation_headline(c.context());
+  EXPECT_TRUE(said.figure.startsWith("7.4")) << said.figure.toStdString();
+  EXPECT_TRUE(said.note.contains("p2"));
+  c.assessment.condensation->starts_at.reset();
+  EXPECT_EQ(condensation_headline(c.context()).figure, "none");
+}
+
+TEST(PressurePicture, FillsExactlyWhereTheFlueIsAboveTheRoom) {
+  Case c;
+  c.profile({-2.0, 2.0, 2.0, -2.0}, 0.0);
+  const PlotPicture picture = pressure_picture(c.assessment, c.design, *c.library, c.units);
+  ASSERT_EQ(picture.bands.size(), 1u);
+  // Straight between slices: the crossings lie halfway.
+  EXPECT_NEAR(picture.bands[0].x.front(), 1.5, 1e-12);
+  EXPECT_NEAR(picture.bands[0].x.back(), 3.5, 1e-12);
+  EXPECT_EQ(picture.bands[0].label, "smoke can leak into the room");
+  ASSERT_EQ(picture.pieces.size(), 2u);
+  EXPECT_EQ(picture.piece_at(0.5)->id, "p1");
+  EXPECT_EQ(picture.piece_at(3.2)->id, "p2");
+}
+
+TEST(PressurePicture, HasNoBandWhereTheFlueIsBelowTheRoomThroughout) {
+  Case c;
+  c.profile({-2.0, -3.0, -1.0}, 0.0);
+  EXPECT_TRUE(pressure_picture(c.assessment, c.design, *c.library, c.units).bands.empty());
+}
+
+TEST(PressurePicture, SpeaksFeetAndInchesOfWater) {
+  Case c;
+  c.units = UnitSystem::imperial;
+  c.profile({-249.08891}, 0.0);  // one inch of water, ISO 80000-4
+  const PlotPicture picture = pressure_picture(c.assessment, c.design, *c.library, c.units);
+  EXPECT_NEAR(picture.lines.back().y.front(), -1.0, 1e-9);
+  EXPECT_NEAR(picture.lines.back().x.front(), 1.0 / 0.3048, 1e-9);
+  EXPECT_TRUE(picture.x_title.contains("ft"));
+  EXPECT_NEAR(in(from_plotted(plotted(3.0 * metre, c.units), c.units), metre), 3.0, 1e-12);
+}
+
+TEST(TemperaturePicture, MarksTheWetWallsFromTheCrossingOn) {
+  Case c;
+  c.profile({0.0, 0.0, 0.0, 0.0, 0.0}, 0.0);  // walls 80, 70, 60, 50, 40 degC, dew point 45 degC
+  const PlotPicture picture = temperature_picture(c.assessment, c.design, *c.library, c.units);
+  ASSERT_EQ(picture.bands.size(), 1u);
+  EXPECT_NEAR(picture.bands[0].x.front(), 4.5, 1e-12);
+  EXPECT_NEAR(picture.bands[0].x.back(), 5.0, 1e-12);
+}
+
+}  // namespace
+}  // namespace fluewright
