@@ -16,7 +16,7 @@ bool same_heading(const Heading& a, const Heading& b) {
 /// How many quarter turns about the vertical lead from one heading to the other; nothing if that is not what does it.
 std::optional<int> quarter_turns(const Heading& from, const Heading& to) {
   const double quarters = in(to.azimuth - from.azimuth, degree) / 90.0;
-  if (from.elevation != to.elevation || std::abs(quarters - std::round(quarters)) > 1e-9) {
+  if (from.elevation != to.elevation || !(std::abs(quarters - std::round(quarters)) < 1e-9)) {
     return std::nullopt;
   }
   return (static_cast<int>(std::round(quarters)) % 4 + 4) % 4;

@@ -58,6 +58,9 @@ bool is_vertical(const Heading& heading) {
 }
 
 Heading tidy(const Heading& heading) {
+  if (!std::isfinite(in(heading.azimuth, radian)) || !std::isfinite(in(heading.elevation, radian))) {
+    return {};  // as a piece with a heading that is no number is drawn
+  }
   double azimuth = rounded(std::fmod(in(heading.azimuth, degree), 360.0), 100.0);
   if (azimuth < 0.0) {
     azimuth += 360.0;
@@ -79,6 +82,16 @@ std::optional<GridPoint> sum(const GridPoint& a, const GridPoint& b) {
 
 std::optional<GridPoint> difference(const GridPoint& a, const GridPoint& b) {
   return in_grid(std::int64_t{a.x} - b.x, std::int64_t{a.y} - b.y, std::int64_t{a.z} - b.z);
+}
+
+std::optional<GridPoint> grid_point_at(const Position& position) {
+  constexpr double most = static_cast<double>(std::numeric_limits<std::int32_t>::max()) - 1.0;
+  for (const Length& coordinate : {position.x, position.y, position.z}) {
+    if (!(std::abs(in(coordinate, grid_count)) < most)) {
+      return std::nullopt;
+    }
+  }
+  return grid_point_near(position);
 }
 
 bool meet(const Port& a, const Port& b, Length within) {

@@ -47,6 +47,9 @@ struct Direction {
 [[nodiscard]] std::optional<GridPoint> sum(const GridPoint& a, const GridPoint& b);
 [[nodiscard]] std::optional<GridPoint> difference(const GridPoint& a, const GridPoint& b);
 
+/// grid_point_near() where the grid reaches as far, else nothing.
+[[nodiscard]] std::optional<GridPoint> grid_point_at(const Position& position);
+
 /// Whether both ports are at one place and look at one another.
 [[nodiscard]] bool meet(const Port& a, const Port& b, Length within = meeting_distance);
 

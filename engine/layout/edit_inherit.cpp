@@ -53,8 +53,9 @@ void take_over_all(const Design& design, const Library& library, Piece& piece, c
 /// The word for the place a piece is in. Types for the bench or the ground have no such field: they say it by the mass
 /// or the soil they have.
 std::string place_word(const Piece& piece, const PieceType& type) {
-  if (const FieldValue* place = value_of(piece, type, "place")) {
-    return std::get<std::string>(*place);
+  const FieldValue* place = value_of(piece, type, "place");
+  if (const auto* word = place != nullptr ? std::get_if<std::string>(place) : nullptr) {
+    return *word;
   }
   return type.field("mass_material") != nullptr ? "bench" : type.field("soil") != nullptr ? "ground" : "room";
 }

@@ -97,6 +97,9 @@ EditResult insert_in_run(const Design& design, const Library& library, const Pie
   if (!run) {
     return refused(Refusal::not_a_run);
   }
+  if (!edit::grid_point_at(run->last.at)) {
+    return refused(Refusal::out_of_range);
+  }
   Piece piece = edit::new_piece(design, library, index, *known, {*at, run->last, false});
   piece.turn = turn;
   piece.heading = design.pieces[*at].heading;

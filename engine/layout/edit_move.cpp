@@ -85,11 +85,14 @@ EditResult move_joint(const Design& design, const Library& library, const PortRe
   if (port == nullptr || port->kind != PortKind::joint) {
     return refused(Refusal::not_an_open_end);
   }
-  const GridPoint from = grid_point_near(port->at);
-  if (from == to) {
+  const std::optional<GridPoint> from = edit::grid_point_at(port->at);
+  if (!from) {
+    return refused(Refusal::out_of_range);
+  }
+  if (*from == to) {
     return edit::done(Design{design}, ref.piece);
   }
-  const Position wanted = position_of(to) - position_of(from);
+  const Position wanted = position_of(to) - position_of(*from);
 
   const edit::Link* link = index.link(*piece, ref.port);
   const auto joint = link != nullptr ? std::optional{link->joint} : std::nullopt;
@@ -105,10 +108,10 @@ EditResult move_joint(const Design& design, const Library& library, const PortRe
   if (!agreement) {
     return refused(Refusal::does_not_fit);
   }
-  const GridPoint step = grid_point_near(agreement->step);
+  const std::optional<GridPoint> step = edit::grid_point_at(agreement->step);
   edit::Displacement displacement{design, library, index};
-  if (!displacement.spread(leading, agreement->leading, step) ||
-      (link != nullptr && !displacement.spread(following, agreement->following, step))) {
+  if (!step || !displacement.spread(leading, agreement->leading, *step) ||
+      (link != nullptr && !displacement.spread(following, agreement->following, *step))) {
     return refused(Refusal::does_not_fit);
   }
   Design changed = design;

@@ -120,7 +120,8 @@ bool close_up(Design& design, const Neighbours& sides) {
     return false;
   }
   const Position offset = sides.port_b.at - position_of(design.pieces[b].at);
-  const auto step = edit::difference(grid_point_near(sides.port_a.at - offset), design.pieces[b].at);
+  const auto at = edit::grid_point_at(sides.port_a.at - offset);
+  const auto step = at ? edit::difference(*at, design.pieces[b].at) : std::nullopt;
   if (!step || !edit::shift(design, group, *step)) {
     return false;
   }

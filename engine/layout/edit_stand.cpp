@@ -28,9 +28,11 @@ class Stander {
       return;
     }
     const Position here = position_of(trial_.at);
-    const GridPoint at = grid_point_near(target_.at - (port->at - here));
-    shift(*geometry, position_of(at) - here);
-    placed_.push_back({{at, trial_.heading}, std::move(*geometry)});
+    const std::optional<GridPoint> at = grid_point_at(target_.at - (port->at - here));
+    if (at) {
+      shift(*geometry, position_of(*at) - here);
+      placed_.push_back({{*at, trial_.heading}, std::move(*geometry)});
+    }
   }
 
   /// Any shape turns about the vertical as a whole, so at a given elevation the azimuth follows from one look.

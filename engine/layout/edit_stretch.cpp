@@ -242,7 +242,11 @@ bool Displacement::arrive(const Arrival& arrival, const Uptake& uptake, std::opt
       beyond = beyond + uptake.components[k].step();
     }
   }
-  move.far_step = move.yields ? grid_point_near(beyond) : move.step;
+  const std::optional<GridPoint> far_step = grid_point_at(beyond);
+  if (!far_step) {
+    return false;
+  }
+  move.far_step = move.yields ? *far_step : move.step;
   for (const Link& link : index_->links(arrival.piece)) {
     if (link.joint == without) {
       continue;

@@ -16,12 +16,6 @@ const FieldValue& value_of(const Piece& piece, std::string_view key) {
   return given != piece.fields.end() ? given->second : shipped().piece_type(piece.type)->field(key)->fallback;
 }
 
-std::optional<PieceGeometry> geometry_of(const Design& design, const Piece& piece) {
-  const PieceType* type = shipped().piece_type(piece.type);
-  const Shape* shape = type != nullptr ? find_shape(type->shape) : nullptr;
-  return shape != nullptr ? std::optional{shape->geometry(PieceView{design, shipped(), piece, *type})} : std::nullopt;
-}
-
 }  // namespace
 
 const Library& shipped() {
@@ -52,18 +46,15 @@ Design taken(const EditResult& result) {
 
 std::vector<std::string> gaps(const Design& design) {
   std::vector<std::string> found;
+  const std::vector<PieceGeometry> geometry = geometries(design, shipped());
+  const auto port = [&](const PortRef& ref) -> const Port* {
+    const Piece* piece = design.piece(ref.piece);
+    return piece != nullptr ? geometry[static_cast<std::size_t>(piece - design.pieces.data())].port(ref.port) : nullptr;
+  };
   for (const Joint& joint : design.joints) {
-    const Piece* a = design.piece(joint.a.piece);
-    const Piece* b = design.piece(joint.b.piece);
     const std::string name = joint.a.piece + "." + joint.a.port + " - " + joint.b.piece + "." + joint.b.port;
-    if (a == nullptr || b == nullptr) {
-      found.push_back(name + ": no such piece");
-      continue;
-    }
-    const auto geometry_a = geometry_of(design, *a);
-    const auto geometry_b = geometry_of(design, *b);
-    const Port* port_a = geometry_a ? geometry_a->port(joint.a.port) : nullptr;
-    const Port* port_b = geometry_b ? geometry_b->port(joint.b.port) : nullptr;
+    const Port* port_a = port(joint.a);
+    const Port* port_b = port(joint.b);
     if (port_a == nullptr || port_b == nullptr) {
       found.push_back(name + ": no such port");
       continue;
@@ -71,8 +62,7 @@ std::vector<std::string> gaps(const Design& design) {
     const double apart = in(distance(port_a->at, port_b->at), millimetre);
     if (apart > 0.2) {
       found.push_back(name + ": " + std::to_string(apart) + " mm apart");
-    }
-    if (!same_direction(port_a->outward, opposite(port_b->outward))) {
+    } else if (!same_direction(port_a->outward, opposite(port_b->outward))) {
       found.push_back(name + ": not face to face");
     }
   }
@@ -102,8 +92,8 @@ std::vector<std::string> disorder(const Design& design) {
 
 Port port_of(const Design& design, std::string_view piece, std::string_view port) {
   const Piece* found = design.piece(piece);
-  const auto geometry = found != nullptr ? geometry_of(design, *found) : std::optional<PieceGeometry>{};
-  const Port* at = geometry ? geometry->port(port) : nullptr;
+  const std::vector<PieceGeometry> all = geometries(design, shipped());
+  const Port* at = found != nullptr ? all[static_cast<std::size_t>(found - design.pieces.data())].port(port) : nullptr;
   if (at == nullptr) {
     ADD_FAILURE() << "no port " << piece << "." << port;
     return {};
