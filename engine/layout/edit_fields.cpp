@@ -52,8 +52,8 @@ EditResult set_field(const Design& design, const Library& library, const PieceId
   }
   Piece trial = design.pieces[*piece];
   trial.fields.insert_or_assign(std::string{key}, value);
-  if (edit::has_faults(design, library, trial, *type) &&
-      !edit::has_faults(design, library, design.pieces[*piece], *type)) {
+  trial.heading = edit::drawn_heading(trial.heading);
+  if (edit::has_new_faults(design, library, design.pieces[*piece], trial, *type)) {
     return refused(Refusal::out_of_range);
   }
   return change_piece(design, library, index, *piece, [&](Piece& p) { p.fields = trial.fields; });

@@ -81,7 +81,8 @@ class Follower {
         note_closing(piece, link);
         continue;
       }
-      const Piece& other = design_->pieces[link.other];
+      Piece& other = design_->pieces[link.other];
+      other.heading = drawn_heading(other.heading);
       const auto arm = difference(other.at, travel.from.at);
       const auto at = arm ? sum(design_->pieces[piece].at, turned_step(*arm, travel.quarters)) : std::nullopt;
       if (!at) {
@@ -116,6 +117,7 @@ class Follower {
 
   bool place(const Link& link, const Port& old_port, const Port& new_port) {
     Piece& piece = design_->pieces[link.other];
+    piece.heading = drawn_heading(piece.heading);
     std::optional<PieceGeometry> before = geometry_of(*design_, *library_, piece);
     const Port* own = before ? before->port(link.other_port) : nullptr;
     if (own == nullptr) {
@@ -227,6 +229,7 @@ bool reshape(Design& design, const Library& library, const JointIndex& index, st
   if (stood == nullptr) {
     return false;
   }
+  changed.heading = drawn_heading(changed.heading);
   change(changed);
   const std::optional<PieceGeometry> after = geometry_of(design, library, changed);
   const Port* stands = after ? after->port(stays) : nullptr;

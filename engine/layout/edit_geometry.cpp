@@ -4,6 +4,7 @@
 
 #include "engine/layout/piece_check.hpp"
 #include "engine/layout/value_range.hpp"
+#include "engine/pieces/parts.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -57,10 +58,13 @@ bool is_vertical(const Heading& heading) {
   return same_direction(heading, heading_up()) || same_direction(heading, heading_down());
 }
 
-Heading tidy(const Heading& heading) {
-  if (!std::isfinite(in(heading.azimuth, radian)) || !std::isfinite(in(heading.elevation, radian))) {
-    return {};  // as a piece with a heading that is no number is drawn
-  }
+Heading drawn_heading(const Heading& heading) {
+  const bool is_number = std::isfinite(in(heading.azimuth, radian)) && std::isfinite(in(heading.elevation, radian));
+  return is_number ? heading : Heading{};
+}
+
+Heading tidy(const Heading& given) {
+  const Heading heading = drawn_heading(given);
   double azimuth = rounded(std::fmod(in(heading.azimuth, degree), 360.0), 100.0);
   if (azimuth < 0.0) {
     azimuth += 360.0;
@@ -117,7 +121,7 @@ bool is_sound(const PieceView& view, const Shape& shape) {
       return false;
     }
   }
-  return shape.clashes(view).empty();
+  return shape.clashes(view).empty() && parts::embedding_clashes(view).empty();
 }
 
 }  // namespace

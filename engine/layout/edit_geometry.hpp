@@ -37,6 +37,8 @@ struct Direction {
 [[nodiscard]] Angle angle_between(const Heading& a, const Heading& b);
 [[nodiscard]] bool is_vertical(const Heading& heading);
 
+/// The heading a piece is drawn with: that of a heading that is no number is east.
+[[nodiscard]] Heading drawn_heading(const Heading& heading);
 /// Rounded to a hundredth of a degree, azimuth in [0, 360), as a design file keeps it: what is saved is what was drawn.
 [[nodiscard]] Heading tidy(const Heading& heading);
 /// Rounded to a millionth of a millimetre.

@@ -181,8 +181,14 @@ std::vector<Finding> faults_of(const Design& design, const Library& library, con
 
 }  // namespace
 
-bool has_faults(const Design& design, const Library& library, const Piece& piece, const PieceType& type) {
-  return !faults_of(design, library, piece, type).empty();
+bool has_new_faults(const Design& design, const Library& library, const Piece& before, const Piece& after,
+                    const PieceType& type) {
+  const std::vector<Finding> old = faults_of(design, library, before, type);
+  const std::vector<Finding> now = faults_of(design, library, after, type);
+  return std::any_of(now.begin(), now.end(), [&old](const Finding& fault) {
+    return std::none_of(old.begin(), old.end(),
+                        [&fault](const Finding& f) { return f.code == fault.code && f.field == fault.field; });
+  });
 }
 
 void resolve_clashes(const Design& design, const Library& library, Piece& piece, const PieceType& type) {

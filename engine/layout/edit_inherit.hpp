@@ -20,8 +20,9 @@ void follow_section(const Design& design, const Library& library, Piece& piece, 
 /// bench no narrower than its pipe).
 void resolve_clashes(const Design& design, const Library& library, Piece& piece, const PieceType& type);
 
-/// Whether a value of the piece is out of its range or does not go with the others.
-[[nodiscard]] bool has_faults(const Design& design, const Library& library, const Piece& piece, const PieceType& type);
+/// Whether the changed piece has a value out of its range, or at odds with the others, that it did not have before.
+[[nodiscard]] bool has_new_faults(const Design& design, const Library& library, const Piece& before, const Piece& after,
+                                  const PieceType& type);
 
 /// What a new piece takes over besides its section. From a piece of its own type, at most a few fittings back: wall,
 /// surroundings and make. From the neighbour: the mass or ground both lie in; a fitting also its place, and its wall
