@@ -1,11 +1,15 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/design_file.hpp"
+#include "app/shared/file_units.hpp"
 #include "app/shared/library_reader.hpp"
+#include "engine/layout/conditions.hpp"
 #include "tests/app/shared/sample_design.hpp"
 
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
+#include <cmath>
 #include <string>
 
 namespace fluewright {
@@ -172,6 +176,48 @@ TEST(Numbers, AreWrittenAsShortAsTheyReadBack) {
   EXPECT_NE(text.find("\"moisture_share\": 0.30000000000000004"), std::string::npos);
   EXPECT_NE(text.find("\"outdoor_temperature_C\": -7.1,"), std::string::npos);
   EXPECT_EQ(read(text).design, document.design);
+}
+
+/// A value that the field allows.
+FieldValue some_value(const FieldSpec& spec) {
+  if (spec.kind == FieldKind::choice) return *rc::gen::elementOf(spec.choices);
+  if (is_word_kind(spec.kind)) return *rc::gen::element<std::string>("cob", "own", "of my own make \u00FC");
+  const double low = to_file_value(*spec.lowest, spec.kind, spec.key).get<double>();
+  const double high = to_file_value(*spec.highest, spec.kind, spec.key).get<double>();
+  const double number = low + (high - low) * (*rc::gen::inRange(0, 1'000'001) / 1e6);
+  return *from_file_number(spec.kind == FieldKind::count ? std::round(number) : number, spec.kind, spec.key);
+}
+
+Piece some_piece(const std::string& id) {
+  const PieceType type = *rc::gen::elementOf(shipped_library()->piece_types);
+  Piece piece{id, type.id, *rc::gen::element<std::string>("", "A \"name\"", "\u706B"), {}, {}, Turn::left, {}, ""};
+  const auto coordinate = [] { return static_cast<std::int32_t>(*rc::gen::inRange(-99'999'999, 99'999'999)); };
+  piece.at = {coordinate(), coordinate(), coordinate()};
+  piece.turn = *rc::gen::element(Turn::left, Turn::right, Turn::up, Turn::down);
+  piece.heading = *rc::gen::element(heading_east, heading_south, heading_up(heading_west.azimuth),
+                                    heading_down(12.3 * degree), Heading{-45.0 * degree, 1.75 * degree});
+  for (const FieldSpec& spec : type.fields) {
+    if (*rc::gen::arbitrary<bool>()) piece.fields[spec.key] = some_value(spec);
+  }
+  return piece;
+}
+
+RC_GTEST_PROP(AnyDesign, ReadsBackToTheSameDesign, ()) {
+  DesignDocument document;
+  for (const Condition& condition : conditions()) {
+    condition.set(document.design, some_value(*shipped_library()->condition(condition.key)));
+  }
+  const auto count = *rc::gen::inRange(0, 6);
+  for (int i = 0; i < count; ++i) {
+    document.design.pieces.push_back(some_piece("p" + std::to_string(i)));
+    if (i > 0)
+      document.design.joints.push_back({{"p" + std::to_string(i - 1), "out"}, {"p" + std::to_string(i), "in"}});
+  }
+  const std::string text = write(document);
+  const ReadResult again = read_design_text(text, *shipped_library());
+  RC_ASSERT(std::holds_alternative<DesignDocument>(again));
+  RC_ASSERT(std::get<DesignDocument>(again).design == document.design);
+  RC_ASSERT(write(std::get<DesignDocument>(again)) == text);
 }
 
 }  // namespace

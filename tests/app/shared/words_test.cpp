@@ -57,9 +57,10 @@ TEST(Sentences, OfSiteRoomAndFireNameTheCondition) {
 TEST(Sentences, OfTheDesignsOwnWallsNameTheWall) {
   EXPECT_EQ(said({FindingCode::unknown_material, Severity::fault, "", "walls", std::string("own"), {}, {}, "gold"}),
             "Wall “own”: there is no material “gold” in the library.");
-  EXPECT_EQ(said({FindingCode::out_of_range, Severity::fault, "", "walls", 3.0 * metre, 0.01 * millimetre, 2.0 * metre,
-                  "own"}),
-            "Wall “own”: 3000" + space + "mm is not allowed; it must be from 0.01" + space + "mm to 2000" + space + "mm.");
+  EXPECT_EQ(
+      said({FindingCode::out_of_range, Severity::fault, "", "walls", 3.0 * metre, 0.01 * millimetre, 2.0 * metre,
+            "own"}),
+      "Wall “own”: 3000" + space + "mm is not allowed; it must be from 0.01" + space + "mm to 2000" + space + "mm.");
   EXPECT_EQ(said({FindingCode::duplicate_id, Severity::fault, "", "walls", {}, {}, {}, "own"}),
             "Wall “own”: the id stands twice; every wall needs one of its own.");
 }
