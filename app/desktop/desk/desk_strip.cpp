@@ -1,16 +1,17 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-// The strip above the views: what the path grows with, the grid's step, which elevation, and the colours.
+// What lies around and on the views: what the path grows with and the grid's step above them, which elevation, the
+// colours and their legend on them.
 
 #include "app/desktop/desk/desk_widget.hpp"
 #include "app/desktop/desk/legend.hpp"
 #include "app/desktop/fields/quiet_combo.hpp"
+#include "app/desktop/grid_steps.hpp"
 
 #include <QHBoxLayout>
 #include <QLabel>
 
-#include <array>
 #include <cmath>
 
 namespace fluewright {
@@ -22,6 +23,7 @@ QuietCombo* choice(const QString& name) {
   made->setAccessibleName(name);
   made->setToolTip(name);
   made->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  made->setMinimumContentsLength(5);  // in a narrow window the strip shrinks before the drawing's neighbours do
   return made;
 }
 
@@ -32,9 +34,6 @@ QLabel* caption(const QString& words, QWidget* buddy) {
   return label;
 }
 
-const std::array metric_steps{5.0 * millimetre, 10.0 * millimetre, 25.0 * millimetre, 50.0 * millimetre, 100.0 * millimetre};
-const std::array imperial_steps{0.25 * inch, 0.5 * inch, 1.0 * inch, 3.0 * inch, 6.0 * inch};
-
 }  // namespace
 
 QWidget* DeskWidget::make_strip() {
@@ -42,37 +41,44 @@ QWidget* DeskWidget::make_strip() {
   auto* row = new QHBoxLayout(strip);
   row->setContentsMargins(10, 5, 6, 5);
   row->setSpacing(6);
-
   run_ = choice(tr("What the path grows with"));
   bend_ = choice(tr("What it turns with"));
-  from_ = choice(tr("From where the elevation is seen"));
   step_ = choice(tr("Grid step"));
-  tint_ = choice(tr("What the colours show"));
-  from_->addItem(tr("from the south"), static_cast<int>(ViewKind::front));
-  from_->addItem(tr("from the east"), static_cast<int>(ViewKind::side));
-  tint_->addItem(tr("gas temperature"), static_cast<int>(Document::Tint::gas_temperature));
-  tint_->addItem(tr("gauge pressure"), static_cast<int>(Document::Tint::gauge_pressure));
   fill_growth();
   fill_steps();
-  show_choices();
-
-  row->addWidget(caption(tr("Growing with"), run_));
+  const auto add_caption = [this, row](const QString& words, QWidget* buddy) {
+    captions_.push_back(caption(words, buddy));
+    row->addWidget(captions_.back());
+  };
+  add_caption(tr("Growing with"), run_);
   row->addWidget(run_);
-  row->addWidget(caption(tr("turning with"), bend_));
+  add_caption(tr("turning with"), bend_);
   row->addWidget(bend_);
-  row->addSpacing(8);
-  row->addWidget(caption(tr("Grid"), step_));
-  row->addWidget(step_);
-  row->addWidget(caption(tr("Elevation"), from_));
-  row->addWidget(from_);
   row->addStretch(1);
-  row->addWidget(caption(tr("Colour"), tint_));
-  row->addWidget(tint_);
-  row->addWidget(new Legend(*board_));
-
+  add_caption(tr("Grid"), step_);
+  row->addWidget(step_);
   connect(run_, &QComboBox::activated, this, [this] { board_->set_run_type(run_->currentData().toString().toStdString()); });
   connect(bend_, &QComboBox::activated, this, [this] { board_->set_bend_type(bend_->currentData().toString().toStdString()); });
   connect(step_, &QComboBox::activated, this, [this] { document_.set_grid_step(step_->currentData().toDouble() * metre); });
+  return strip;
+}
+
+void DeskWidget::furnish_views() {
+  from_ = choice(tr("From where the elevation is seen"));
+  from_->addItem(tr("from the south"), static_cast<int>(ViewKind::front));
+  from_->addItem(tr("from the east"), static_cast<int>(ViewKind::side));
+  auto* top = new QHBoxLayout(elevation_);
+  top->setContentsMargins(84, 4, 70, 4);
+  top->addWidget(from_, 0, Qt::AlignTop | Qt::AlignLeft);
+
+  tint_ = choice(tr("What the colours show"));
+  tint_->addItem(tr("gas temperature"), static_cast<int>(Document::Tint::gas_temperature));
+  tint_->addItem(tr("gauge pressure"), static_cast<int>(Document::Tint::gauge_pressure));
+  auto* bottom = new QHBoxLayout(isometric_);
+  bottom->setContentsMargins(8, 8, 8, 8);
+  bottom->addWidget(tint_, 0, Qt::AlignBottom);
+  bottom->addWidget(new Legend(*board_), 1, Qt::AlignBottom);
+
   connect(from_, &QComboBox::activated, this, [this] { look_from(static_cast<ViewKind>(from_->currentData().toInt())); });
   connect(tint_, &QComboBox::activated, this,
           [this] { document_.set_tint(static_cast<Document::Tint>(tint_->currentData().toInt())); });
@@ -81,7 +87,7 @@ QWidget* DeskWidget::make_strip() {
     fill_steps();
     show_choices();
   });
-  return strip;
+  show_choices();
 }
 
 void DeskWidget::fill_growth() {
@@ -97,8 +103,7 @@ void DeskWidget::fill_growth() {
 
 void DeskWidget::fill_steps() {
   step_->clear();
-  const auto& steps = document_.units() == UnitSystem::metric ? metric_steps : imperial_steps;
-  for (const Length& step : steps) {
+  for (const Length& step : grid_steps(document_.units())) {
     step_->addItem(QString::fromStdString(fluewright::show(step, document_.units(), Meaning::small_length).text()), in(step, metre));
   }
 }

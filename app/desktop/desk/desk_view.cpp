@@ -22,7 +22,7 @@
 namespace fluewright {
 
 namespace {
-constexpr double fit_margin = 46.0;
+constexpr double fit_margin = 40.0;
 }
 
 DeskView::DeskView(Board& board, ViewKind kind, QWidget* parent) : QWidget(parent), board_{board}, projection_{kind} {

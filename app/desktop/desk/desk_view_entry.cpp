@@ -38,6 +38,8 @@ bool DeskView::event(QEvent* event) {
     }
     return true;
   }
+  // The drawing holds colours of the theme.
+  if (event->type() == QEvent::PaletteChange) make_anew();
   return QWidget::event(event);
 }
 

@@ -32,12 +32,12 @@ DeskWidget::DeskWidget(Document& document, QWidget* parent)
       isometric_{new DeskView(*board_, ViewKind::isometric)} {
   setAccessibleName(tr("Drawing desk"));
   setFocusProxy(plan_);
-  QSplitter* left = splitter(Qt::Vertical);
-  left->addWidget(elevation_);
-  left->addWidget(plan_);
-  left->setSizes({500, 500});
+  upright_ = splitter(Qt::Vertical);
+  upright_->addWidget(elevation_);
+  upright_->addWidget(plan_);
+  upright_->setSizes({500, 500});
   QSplitter* across = splitter(Qt::Horizontal);
-  across->addWidget(left);
+  across->addWidget(upright_);
   across->addWidget(isometric_);
   across->setSizes({620, 380});
   auto* column = new QVBoxLayout(this);
@@ -45,6 +45,7 @@ DeskWidget::DeskWidget(Document& document, QWidget* parent)
   column->setSpacing(0);
   column->addWidget(make_strip());
   column->addWidget(across, 1);
+  furnish_views();
 
   connect(board_, &Board::sentence_changed, this, &DeskWidget::sentence_changed);
   connect(board_, &Board::rack_wanted, this, &DeskWidget::rack_wanted);
@@ -56,7 +57,8 @@ DeskWidget::DeskWidget(Document& document, QWidget* parent)
     connect(view, &DeskView::fit_wanted, this, &DeskWidget::zoom_to_fit);
     connect(view, &DeskView::sight_wanted, this, &DeskWidget::keep_in_sight);
   }
-  for (QSplitter* part : {left, across}) {
+  connect(upright_, &QSplitter::splitterMoved, this, [this] { shared_by_itself_ = false; });
+  for (QSplitter* part : {upright_, across}) {
     connect(part, &QSplitter::splitterMoved, this, [this] {
       if (fitted_by_itself_) zoom_to_fit();
     });
@@ -65,7 +67,18 @@ DeskWidget::DeskWidget(Document& document, QWidget* parent)
 
 DeskWidget::~DeskWidget() = default;
 
+void DeskWidget::share_height() {
+  // Both have one scale, so a tall stack wants a tall elevation; either keeps room to draw in.
+  const double high = std::max(1.0, elevation_->drawing().bounds().height());
+  const double deep = std::max(1.0, plan_->drawing().bounds().height());
+  const double share = std::clamp(high / (high + deep), 0.36, 0.68);
+  const int whole = elevation_->height() + plan_->height();
+  const int first = static_cast<int>(share * whole);
+  upright_->setSizes({first, whole - first});
+}
+
 void DeskWidget::zoom_to_fit() {
+  if (shared_by_itself_) share_height();
   isometric_->fit();
   plan_->fit();
   elevation_->fit();
@@ -111,6 +124,8 @@ void DeskWidget::look_from(ViewKind elevation) {
 
 void DeskWidget::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  constexpr int room_for_captions = 1000;
+  for (QWidget* caption : captions_) caption->setVisible(width() >= room_for_captions);
   // The views have their new sizes only after the layout has run.
   QTimer::singleShot(0, this, [this] {
     if (fitted_by_itself_) zoom_to_fit();

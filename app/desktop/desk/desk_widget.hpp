@@ -8,10 +8,10 @@
 #include <QPoint>
 #include <QWidget>
 
+#include <vector>
+
 class QComboBox;
-class QHBoxLayout;
 class QSplitter;
-class QToolButton;
 
 namespace fluewright {
 
@@ -53,6 +53,8 @@ class DeskWidget : public QWidget {
 
  private:
   QWidget* make_strip();
+  void furnish_views();
+  void share_height();
   void fill_growth();
   void fill_steps();
   void show_choices();
@@ -65,13 +67,16 @@ class DeskWidget : public QWidget {
   DeskView* plan_;
   DeskView* elevation_;
   DeskView* isometric_;
+  QSplitter* upright_ = nullptr;   ///< elevation over plan
+  std::vector<QWidget*> captions_;  ///< of the strip's lists; they step aside where it is narrow
   QComboBox* run_ = nullptr;
   QComboBox* bend_ = nullptr;
   QComboBox* step_ = nullptr;
   QComboBox* from_ = nullptr;
   QComboBox* tint_ = nullptr;
   DeskView* carried_over_ = nullptr;
-  bool fitted_by_itself_ = true;  ///< nobody has moved the paper since the last fit
+  bool fitted_by_itself_ = true;   ///< nobody has moved the paper since the last fit
+  bool shared_by_itself_ = true;   ///< nobody has moved the line between elevation and plan
 };
 
 }  // namespace fluewright

@@ -136,6 +136,24 @@ void add_masses(std::vector<DrawnPiece>& pieces, const Document& document, const
   }
 }
 
+/// A riser stands in its barrel: it is drawn before the barrel's wall, whatever the middle of its height is.
+void put_inside(std::vector<DrawnPiece>& pieces, const std::vector<PieceGeometry>& geometries) {
+  for (DrawnPiece& body : pieces) {
+    for (const CentreLine& wall : geometries[body.index].lines) {
+      if (!wall.upright_body || wall.points.size() < 2) continue;
+      const Metres low = metres(wall.points.front());
+      const double radius = 0.5 * in(wall.width, metre);
+      const double top = std::max(low.z, metres(wall.points.back()).z);
+      for (DrawnPiece& other : pieces) {
+        if (other.index == body.index || geometries[other.index].lines.empty()) continue;
+        const Metres end = metres(geometries[other.index].lines.front().points.back());
+        const bool inside = std::hypot(end.x - low.x, end.y - low.y) < 0.6 * radius && end.z > std::min(low.z, top) && end.z <= top;
+        if (inside) other.nearness = std::min(other.nearness, body.nearness - 1e-6);
+      }
+    }
+  }
+}
+
 std::optional<Length> straight_run(const PieceGeometry& geometry, const PieceType* type) {
   if (type == nullptr || type->field("length") == nullptr || geometry.lines.size() != 1 ||
       geometry.lines.front().points.size() != 2 || geometry.lines.front().upright_body) {
@@ -169,6 +187,7 @@ Drawing::Drawing(const Document& document, const PathMeasure& measure, const Tin
     pieces_.push_back(std::move(drawn));
   }
   add_masses(pieces_, document, projection);
+  put_inside(pieces_, geometries);
   for (DrawnPiece& piece : pieces_) {
     piece.bounds = bounds_of(piece);
     bounds_ |= piece.bounds;

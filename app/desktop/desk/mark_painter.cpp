@@ -50,31 +50,57 @@ void MarkPainter::paint_ends(bool view_has_focus) {
 
 void MarkPainter::paint_lengths() {
   painter_.setFont(type(TypeRole::caption));
-  for (const DrawnPiece& piece : drawing_.pieces()) {
-    if (piece.run_length && piece.bounds.intersects(camera_.in_sight())) paint_length(piece);
+  std::vector<QPolygonF> taken;
+  // The nearest pieces first: theirs is the room where two lie one behind the other.
+  const auto& pieces = drawing_.pieces();
+  for (auto piece = pieces.rbegin(); piece != pieces.rend(); ++piece) {
+    if (piece->run_length && piece->bounds.intersects(camera_.in_sight())) paint_length(*piece, taken);
   }
 }
 
-void MarkPainter::paint_length(const DrawnPiece& piece) {
+void MarkPainter::paint_length(const DrawnPiece& piece, std::vector<QPolygonF>& taken) {
   const DrawnLine& line = piece.lines.front();
   if (line.seen_end_on) return;
   const QPointF from = camera_.to_screen(line.axis.front());
   const QPointF to = camera_.to_screen(line.axis.back());
   const QString words = length_words(*piece.run_length, board_);
-  const double room = std::hypot(to.x() - from.x(), to.y() - from.y());
-  const double wanted = painter_.fontMetrics().horizontalAdvance(words);
-  if (room < wanted + 18.0) return;
-  // Read from below or from the right (ISO 129-1).
+  const QSizeF size(painter_.fontMetrics().horizontalAdvance(words) + 6.0, 14.0);
+  if (std::hypot(to.x() - from.x(), to.y() - from.y()) < size.width() + 12.0) return;
+  // Read from below or from the right (ISO 129-1); beside the pipe on the side that has room, or not at all.
   double angle = -QLineF(from, to).angle();
   while (angle > 90.0 - 1e-6) angle -= 180.0;
   while (angle < -90.0 - 1e-6) angle += 180.0;
-  painter_.save();
-  painter_.translate(0.5 * (from + to));
-  painter_.rotate(angle);
-  const double above = 0.5 * line.width * camera_.scale() + 4.0;
-  painter_.setPen(theme().inks.faint_ink);
-  painter_.drawText(QRectF(-0.5 * wanted - 4.0, -above - 14.0, wanted + 8.0, 14.0), Qt::AlignHCenter | Qt::AlignBottom, words);
-  painter_.restore();
+  const double half = 0.5 * line.width * camera_.scale() + 4.0;
+  QTransform turn;
+  turn.translate(0.5 * (from.x() + to.x()), 0.5 * (from.y() + to.y()));
+  turn.rotate(angle);
+  for (const double top : {-half - size.height(), half}) {
+    const QRectF flat(QPointF(-0.5 * size.width(), top), size);
+    const QPolygonF place = turn.map(QPolygonF(flat));
+    if (!is_clear(place, piece, taken)) continue;
+    taken.push_back(place);
+    painter_.save();
+    painter_.setTransform(turn, true);
+    painter_.setPen(theme().inks.faint_ink);
+    painter_.drawText(flat, Qt::AlignCenter, words);
+    painter_.restore();
+    return;
+  }
+}
+
+bool MarkPainter::is_clear(const QPolygonF& place, const DrawnPiece& own, const std::vector<QPolygonF>& taken) const {
+  for (const QPolygonF& other : taken) {
+    if (other.intersects(place)) return false;
+  }
+  const QRectF around = place.boundingRect();
+  for (const DrawnPiece& piece : drawing_.pieces()) {
+    if (piece.id == own.id) continue;
+    for (const DrawnLine& line : piece.lines) {
+      const QPolygonF outline = to_screen(camera_, line.outline.isEmpty() ? line.axis : line.outline);
+      if (outline.boundingRect().intersects(around) && outline.intersects(place)) return false;
+    }
+  }
+  return true;
 }
 
 void MarkPainter::paint_warning(QPointF at, bool fault) {
@@ -121,15 +147,15 @@ void MarkPainter::paint_condensation() {
   const auto& condensation = board_.document().assessment().condensation;
   if (!condensation || !condensation->starts_at) return;
   bool found = false;
-  const QPointF foot = at_s(*condensation->starts_at, found);
+  const QPointF begins = at_s(*condensation->starts_at, found);
   if (!found) return;
   const Inks& inks = theme().inks;
   // The drop hangs beside the pipe on a fine leader.
-  const QPointF tip = foot + QPointF(17.0, 13.0);
+  const QPointF tip = begins + QPointF(17.0, 13.0);
   painter_.setPen(QPen(inks.water, 1.2));
-  painter_.drawLine(foot, tip);
+  painter_.drawLine(begins, tip);
   painter_.setBrush(inks.water);
-  painter_.drawEllipse(foot, 2.2, 2.2);
+  painter_.drawEllipse(begins, 2.2, 2.2);
   QPainterPath drop(tip);
   drop.cubicTo(tip + QPointF(2.0, 5.0), tip + QPointF(6.5, 9.0), tip + QPointF(6.5, 13.5));
   drop.arcTo(QRectF(tip + QPointF(-6.5, 7.0), QSizeF(13.0, 13.0)), 0.0, -180.0);

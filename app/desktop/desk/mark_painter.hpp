@@ -7,7 +7,10 @@
 #include "app/desktop/desk/drawing.hpp"
 
 #include <QPointF>
+#include <QPolygonF>
 #include <QString>
+
+#include <vector>
 
 class QPainter;
 
@@ -35,7 +38,8 @@ class MarkPainter {
  private:
   void paint_handle(QPointF at, bool lit, bool filled);
   void paint_warning(QPointF at, bool fault);
-  void paint_length(const DrawnPiece& piece);
+  void paint_length(const DrawnPiece& piece, std::vector<QPolygonF>& taken);
+  [[nodiscard]] bool is_clear(const QPolygonF& place, const DrawnPiece& own, const std::vector<QPolygonF>& taken) const;
   [[nodiscard]] QPointF at_s(Length s, bool& found) const;
 
   QPainter& painter_;

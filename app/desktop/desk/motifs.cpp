@@ -230,7 +230,8 @@ void paint_airs(QPainter& painter, const Camera& camera, const DrawnPiece& piece
     const QPointF outward(port.outward.x() / reach, -port.outward.y() / reach);
     const QPointF aside(-outward.y(), outward.x());
     const double clear = 0.72 * port.width * camera.scale();
-    const QPointF far = camera.to_screen(port.at) + outward * (clear + 22.0);
+    const double shaft = std::clamp(0.8 * port.width * camera.scale(), 10.0, 20.0);
+    const QPointF far = camera.to_screen(port.at) + outward * (clear + 4.0 + shaft);
     const QPointF near = camera.to_screen(port.at) + outward * (clear + 4.0);
     const bool in = port.ref.port != "top";
     const QPointF tip = in ? near : far;

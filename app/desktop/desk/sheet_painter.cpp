@@ -127,7 +127,7 @@ void SheetPainter::paint_levels() {
   painter_.setPen(theme().inks.faint_ink);
   for (double z = std::ceil(sight.top() / step) * step; z <= sight.bottom(); z += step) {
     const double y = camera_.to_screen({0.0, z}).y();
-    if (y < 34.0 || y > camera_.size().height() - 34.0) continue;
+    if (y < 48.0 || y > camera_.size().height() - 34.0) continue;
     const QString height = QString::fromStdString(show(z * metre, document_.units(), Meaning::height).text());
     painter_.drawText(QRectF(edge - 6.0, y - 14.0, 90.0, 13.0), Qt::AlignLeft | Qt::AlignBottom, height);
   }
@@ -159,7 +159,9 @@ void SheetPainter::paint_title() {
   font.setLetterSpacing(QFont::AbsoluteSpacing, 1.2);
   painter_.setFont(font);
   painter_.setPen(theme().inks.faint_ink);
-  painter_.drawText(QPointF(edge, edge + 9.0), title_of(projection_.kind()));
+  // An elevation's chooser stands right after the word and says from where.
+  const bool elevation = projection_.kind() == ViewKind::front || projection_.kind() == ViewKind::side;
+  painter_.drawText(QPointF(edge, edge + 9.0), elevation ? words("Elevation") : title_of(projection_.kind()));
 }
 
 void SheetPainter::paint_scale_bar() {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/desk/tint.hpp"
 
+#include "app/desktop/theme/theme.hpp"
 #include "app/shared/units.hpp"
 
 #include <algorithm>
@@ -100,7 +101,8 @@ std::optional<QColor> Tint::at(std::size_t piece, Ratio share) const {
 }
 
 const ColourScale& Tint::scale() const {
-  return what_ == Document::Tint::gas_temperature ? sequential_scale() : diverging_scale();
+  const Sheet sheet = theme().sheet;
+  return what_ == Document::Tint::gas_temperature ? sequential_scale(sheet) : diverging_scale(sheet);
 }
 
 std::vector<Tint::Mark> Tint::marks(UnitSystem units) const {

@@ -7,6 +7,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace fluewright {
 
 QPixmap piece_symbol(const PieceType& type, const Library& library, QSize size, double pixel_ratio) {
@@ -24,10 +26,12 @@ QPixmap piece_symbol(const PieceType& type, const Library& library, QSize size, 
   const Drawing drawing = Drawing::of_one(geometry, type, Projection(ViewKind::front));
   Camera camera;
   camera.set_size(size);
-  // A little room for a cap's hat and the sticks of a feed.
+  // A little room for a cap's hat and the sticks of a feed. A long run is not shrunk to a line: it may be cut off.
   const QRectF bounds = drawing.bounds();
-  const double room = 0.12 * std::max(bounds.width(), bounds.height());
-  camera.fit(bounds.adjusted(-room, -room, room, room), 1.0);
+  const double slim = std::min(bounds.width(), bounds.height());
+  const double high = 1.3 * std::max(bounds.height(), 2.5 * slim);
+  camera.set_scale(std::min(size.height() / high, size.width() / std::min(1.15 * bounds.width(), 4.0 * slim)));
+  camera.set_centre(bounds.center());
   QPainter painter(&pixmap);
   painter.setRenderHint(QPainter::Antialiasing);
   for (const DrawnPiece& drawn : drawing.pieces()) paint_piece(painter, camera, drawn, {});

@@ -14,6 +14,7 @@ namespace fluewright {
 Rack::Rack(Document& document, QWidget* parent)
     : QWidget(parent), search_{new QLineEdit}, list_{new RackList(document.library())} {
   setAccessibleName(tr("Rack"));
+  setMinimumWidth(176);
   setFocusProxy(list_);
   search_->setPlaceholderText(tr("Find a piece"));
   search_->setAccessibleName(tr("Find a piece"));

@@ -2,31 +2,42 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/theme/inks.hpp"
+#include "app/desktop/theme/lab.hpp"
+
 #include <QColor>
 
+#include <cstddef>
 #include <span>
+#include <vector>
 
 namespace fluewright {
 
-/// Colours along a share from 0 to 1, linear between anchors.
+/// Colours along a share from 0 to 1. A scale is a line through points of CIE L*a*b* walked at an even pace, so that
+/// equal steps of the share look equally different (Delta E*ab, CIE 15:2018).
 class ColourScale {
  public:
-  explicit ColourScale(std::span<const QRgb> anchors) : anchors_{anchors} {}
+  /// At least two points.
+  explicit ColourScale(std::span<const Lab> through);
+  /// Two arms that meet in the middle, whatever their lengths: the last point of `below` is the first of `above`.
+  ColourScale(std::span<const Lab> below, std::span<const Lab> above);
 
   /// Shares outside 0..1 take the end colour.
   [[nodiscard]] QColor at(double share) const;
-  [[nodiscard]] std::span<const QRgb> anchors() const { return anchors_; }
 
  private:
-  std::span<const QRgb> anchors_;  ///< static storage
+  void walk(std::span<const Lab> through, std::size_t count);
+
+  std::vector<QColor> steps_;
 };
 
-/// From cold to hot: cividis, perceptually uniform and read nearly alike with and without red-green colour blindness.
-/// Source: Nunez, Anderton & Renslow, PLoS ONE 13(7) e0199239 (2018), 17 anchors of its 256.
-[[nodiscard]] const ColourScale& sequential_scale();
+/// From cold to hot. Lightness runs one way all along, so that the order can be read without seeing hues; the hue goes
+/// from blue to yellow to red, which red-green colour blindness keeps apart at its two ends. Hot stands out most from
+/// the sheet: dark on paper, bright at night. Our own.
+[[nodiscard]] const ColourScale& sequential_scale(Sheet sheet);
 
-/// From below (violet) over level to above (orange): ColorBrewer's PuOr, 11 classes, marked colour-blind safe.
-/// Source: Harrower & Brewer, The Cartographic Journal 40 (2003) 27.
-[[nodiscard]] const ColourScale& diverging_scale();
+/// From below (blue) over level to above (ember); blue and orange are the pair that all common colour blindnesses tell
+/// apart (Wong, Nature Methods 8 (2011) 441). Level is the sheet's own tone. Our own.
+[[nodiscard]] const ColourScale& diverging_scale(Sheet sheet);
 
 }  // namespace fluewright

@@ -1,1 +1,1 @@
-set(ROOM_SOURCES colour_scale.cpp inks.cpp style_sheet.cpp theme.cpp)
+set(ROOM_SOURCES colour_scale.cpp inks.cpp lab.cpp style_sheet.cpp theme.cpp)
