@@ -62,7 +62,7 @@ void Field::widen_control() {
 }
 
 void Field::explain(const QString& sentence) {
-  explanation_->setText(sentence.isEmpty() ? QString() : QStringLiteral("▲ %1").arg(sentence));
+  explanation_->setText(sentence.isEmpty() ? QString() : QStringLiteral("▲ %1").arg(full_stop(sentence)));
   explanation_->setVisible(!sentence.isEmpty());
   describe();
 }

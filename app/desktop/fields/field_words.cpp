@@ -178,6 +178,10 @@ QString allowed_words(const FieldSpec& spec, UnitSystem units) {
   return {};
 }
 
+QString full_stop(const QString& sentence) {
+  return sentence.endsWith(QLatin1Char('.')) ? sentence : sentence + QLatin1Char('.');
+}
+
 QString source_words(const Citation& citation) {
   const QString source = QString::fromStdString(citation.source);
   switch (citation.standing) {

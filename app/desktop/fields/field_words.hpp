@@ -34,6 +34,8 @@ namespace fluewright {
 [[nodiscard]] QString usual_words(const FieldSpec& spec, UnitSystem units);
 /// "50 to 600 mm", "at least 0 Pa", empty where anything goes.
 [[nodiscard]] QString allowed_words(const FieldSpec& spec, UnitSystem units);
+/// A sentence with one full stop: "in w.c." brings its own along.
+[[nodiscard]] QString full_stop(const QString& sentence);
 /// Where the value comes from: "Common practice." or "Published: Incropera & DeWitt."
 [[nodiscard]] QString source_words(const Citation& citation);
 

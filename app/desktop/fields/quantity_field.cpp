@@ -47,7 +47,7 @@ void QuantityField::write() {
   unit_->setText(QString::fromStdString(shown.unit));
   place_unit();
   const QString allowed = allowed_words(spec(), units_);
-  explain(is_allowed(spec(), *value_) ? QString() : QStringLiteral("Outside the allowed range of %1.").arg(allowed));
+  explain(is_allowed(spec(), *value_) ? QString() : QStringLiteral("Outside the allowed range of %1").arg(allowed));
 }
 
 // The unit stands inside the box, at its right edge, and steps aside while somebody types a unit of their own.
@@ -76,7 +76,7 @@ void QuantityField::commit_typing() {
     return;
   }
   if (!is_allowed(spec(), *parsed.value)) {
-    explain(QStringLiteral("%1 is outside the allowed range of %2. Not used: the design still has %3.")
+    explain(QStringLiteral("%1 is outside the allowed range of %2, so it is not used: the design still has %3")
                 .arg(value_text(spec(), *parsed.value, units_), allowed_words(spec(), units_),
                      value_text(spec(), *value_, units_)));
     return;
@@ -98,7 +98,7 @@ void QuantityField::step(int steps) {
     emit asked(*next, QStringLiteral("step %1 %2").arg(objectName()).arg(go_));
     edit_->selectAll();
   } else {
-    explain(QStringLiteral("That is as far as it goes: %1.").arg(allowed_words(spec(), units_)));
+    explain(QStringLiteral("That is as far as it goes: %1").arg(allowed_words(spec(), units_)));
   }
 }
 

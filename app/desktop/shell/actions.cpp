@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/shell/actions.hpp"
 
+#include "app/desktop/grid_steps.hpp"
 #include "app/desktop/shell/file_room.hpp"
 #include "app/desktop/shell/help_pages.hpp"
 #include "app/desktop/shell/main_window.hpp"
@@ -21,14 +22,6 @@
 namespace fluewright {
 
 namespace {
-
-/// The grid's steps, one list a system, of the same length: switching units keeps the place in the list.
-std::array<Length, 5> grid_steps(UnitSystem units) {
-  if (units == UnitSystem::metric) {
-    return {10.0 * millimetre, 25.0 * millimetre, 50.0 * millimetre, 100.0 * millimetre, 250.0 * millimetre};
-  }
-  return {0.5 * inch, 1.0 * inch, 2.0 * inch, 4.0 * inch, 10.0 * inch};
-}
 
 bool same(Length a, Length b) { return bu::abs(a - b) < 0.01 * millimetre; }
 

@@ -94,6 +94,7 @@ void MainWindow::build_work() {
   editors_ = new EditorTabs(document_);
   editors_->setMinimumHeight(170);
   answer_->setMinimumWidth(320);
+  rack_->setMinimumWidth(150);
 
   drawing_ = splitter(Qt::Horizontal, QStringLiteral("drawing"));
   drawing_->addWidget(rack_);
