@@ -51,6 +51,12 @@ if reason=$(no_display); then
   check_instead "$reason"
   exit 0
 fi
+# Qt asks for a runtime folder, which a root shell has not, and would say so at every start.
+if [ -z "${XDG_RUNTIME_DIR:-}" ]; then
+  XDG_RUNTIME_DIR=$(pwd -P)/build/runtime
+  mkdir -p -m 700 "$XDG_RUNTIME_DIR"
+  export XDG_RUNTIME_DIR
+fi
 say "opening $design"
 began=$(date +%s)
 status=0

@@ -32,8 +32,9 @@ while [ ! -s "$work/number" ]; do
 done
 DISPLAY=:$(cat "$work/number")
 QT_QPA_PLATFORM=xcb
+XDG_RUNTIME_DIR=$work
 unset WAYLAND_DISPLAY || true
-export DISPLAY QT_QPA_PLATFORM
+export DISPLAY QT_QPA_PLATFORM XDG_RUNTIME_DIR
 HOME=$work XDG_CONFIG_HOME=$work openbox >"$work/manager.log" 2>&1 &
 manager=$!
 # The window manager has taken over once the root window says who it is.

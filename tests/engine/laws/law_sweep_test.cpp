@@ -10,6 +10,7 @@
 #include "engine/flow/tees.hpp"
 #include "engine/site/atmosphere.hpp"
 #include "engine/site/house.hpp"
+#include "tests/engine/laws/sweep.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -18,25 +19,6 @@
 
 namespace fluewright {
 namespace {
-
-/// A number between two others, evenly spread.
-double between(double low, double high) {
-  const auto n = *rc::gen::inRange<std::int64_t>(0, 1000000001);
-  return low + (high - low) * static_cast<double>(n) / 1e9;
-}
-
-/// A number between two positive others, evenly spread over the decades.
-double over_decades(double low, double high) { return low * std::pow(high / low, between(0.0, 1.0)); }
-
-/// That a small step of the argument makes a small step of the value.
-template <class Law>
-void expect_no_jump(Law&& law, double x, double step, double allowed) {
-  const double here = law(x);
-  const double there = law(x + step);
-  RC_ASSERT(std::isfinite(here));
-  RC_ASSERT(std::isfinite(there));
-  RC_ASSERT(std::abs(there - here) <= allowed);
-}
 
 RC_GTEST_PROP(Sweep, FrictionIsPositiveContinuousAndWorseWithRoughness, ()) {
   const double re = over_decades(1e-3, 1e7);

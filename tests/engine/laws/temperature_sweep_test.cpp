@@ -12,6 +12,7 @@
 #include "engine/heat/outside_film.hpp"
 #include "engine/moisture/condensation.hpp"
 #include "engine/moisture/saturation.hpp"
+#include "tests/engine/laws/sweep.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -20,22 +21,6 @@
 
 namespace fluewright {
 namespace {
-
-double between(double low, double high) {
-  const auto n = *rc::gen::inRange<std::int64_t>(0, 1000000001);
-  return low + (high - low) * static_cast<double>(n) / 1e9;
-}
-
-double over_decades(double low, double high) { return low * std::pow(high / low, between(0.0, 1.0)); }
-
-template <class Law>
-void expect_no_jump(Law&& law, double x, double step, double allowed) {
-  const double here = law(x);
-  const double there = law(x + step);
-  RC_ASSERT(std::isfinite(here));
-  RC_ASSERT(std::isfinite(there));
-  RC_ASSERT(std::abs(there - here) <= allowed);
-}
 
 WoodFuel some_wood() {
   WoodFuel fuel;
