@@ -182,7 +182,7 @@ void DeskWidget::forget_carried() {
 
 void DeskWidget::put_by_key(const std::string& type) {
   if (document_.read_only()) return;
-  board_->sweep();
+  forget_carried();  // a double click picks up first
   if (!fluewright::put_by_key(*board_, type)) return;
   keep_in_sight();
 }

@@ -168,7 +168,7 @@ bool DropTool::key(DeskView& view, QKeyEvent& event) {
 void DropTool::put_down() { board_.document().cancel_preview(); }
 
 void DropTool::paint_over(QPainter& painter, const DeskView& view) const {
-  if (&view == view_) paint_card(painter, pixel_, type_name(), view);
+  if (&view == view_) paint_card(painter, pixel_, card(), view);
 }
 
 bool put_by_key(Board& board, const std::string& type) {

@@ -22,6 +22,7 @@ class DropTool final : public Tool {
   void leave(DeskView& view) override;
   bool key(DeskView& view, QKeyEvent& event) override;
   void put_down() override;
+  [[nodiscard]] QString card() const override { return type_name(); }
   void paint_over(QPainter& painter, const DeskView& view) const override;
 
   /// Leaves the piece where it is shown. Whether it was anywhere.

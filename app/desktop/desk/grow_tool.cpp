@@ -4,6 +4,7 @@
 
 #include "app/desktop/desk/board.hpp"
 #include "app/desktop/desk/desk_view.hpp"
+#include "app/desktop/desk/hit.hpp"
 #include "app/desktop/theme/theme.hpp"
 
 #include <QKeyEvent>
@@ -40,7 +41,12 @@ void GrowTool::move(const Pointer& pointer) {
   if (&pointer.view != &view_) return;
   pixel_ = pointer.pixel;
   if (view_.length_entry_open()) return;
-  if (!dragging_ && QLineF(pressed_, pixel_).length() < drag_threshold) return;
+  const double away = QLineF(pressed_, pixel_).length();
+  if (dragging_ && away < handle_radius) {
+    show({});  // back on the ring
+    return;
+  }
+  if (!dragging_ && away < drag_threshold) return;
   dragging_ = true;
   show(legs_towards(board_, base_, end_, view_.projection(), pointer.sheet));
 }
@@ -118,9 +124,10 @@ void GrowTool::put_down() {
   board_.document().cancel_preview();
 }
 
+QString GrowTool::card() const { return legs_.empty() ? QString() : length_words(legs_.back().length, board_); }
+
 void GrowTool::paint_over(QPainter& painter, const DeskView& view) const {
-  if (&view != &view_ || legs_.empty() || view_.length_entry_open()) return;
-  paint_card(painter, pixel_, length_words(legs_.back().length, board_), view);
+  if (&view == &view_ && !legs_.empty() && !view_.length_entry_open()) paint_card(painter, pixel_, card(), view);
 }
 
 void paint_card(QPainter& painter, QPointF beside, const QString& words, const DeskView& view) {

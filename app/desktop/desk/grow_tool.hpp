@@ -20,6 +20,7 @@ class GrowTool final : public Tool {
   bool step_back() override;
   void length_typed(DeskView& view, const QString& typed) override;
   void put_down() override;
+  [[nodiscard]] QString card() const override;
   void paint_over(QPainter& painter, const DeskView& view) const override;
 
  private:

@@ -130,8 +130,7 @@ void JointTool::release(const Pointer& pointer) {
 
 void JointTool::put_down() { board_.document().cancel_preview(); }
 
-void JointTool::paint_over(QPainter& painter, const DeskView& view) const {
-  if (&view != &view_ || !dragging_) return;
+QString JointTool::card() const {
   const Metres step = metres(step_);
   QStringList parts;
   const auto add = [&](double by, const Heading& there, const Heading& back) {
@@ -141,7 +140,12 @@ void JointTool::paint_over(QPainter& painter, const DeskView& view) const {
   add(step.x, heading_east, heading_west);
   add(step.y, heading_north, heading_south);
   add(step.z, heading_up(), heading_down());
-  if (!parts.isEmpty()) paint_card(painter, pixel_, parts.join(QStringLiteral(", ")), view);
+  return parts.join(QStringLiteral(", "));
+}
+
+void JointTool::paint_over(QPainter& painter, const DeskView& view) const {
+  if (&view != &view_ || !dragging_) return;
+  if (const QString words = card(); !words.isEmpty()) paint_card(painter, pixel_, words, view);
 }
 
 }  // namespace fluewright

@@ -17,6 +17,7 @@ class JointTool final : public Tool {
   void move(const Pointer& pointer) override;
   void release(const Pointer& pointer) override;
   void put_down() override;
+  [[nodiscard]] QString card() const override;
   void paint_over(QPainter& painter, const DeskView& view) const override;
 
  private:

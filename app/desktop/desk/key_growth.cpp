@@ -131,10 +131,12 @@ QPointF KeyGrowth::beside_end() const {
   return view_.camera().to_screen(view_.projection().on_sheet(end_.port.at));
 }
 
+QString KeyGrowth::card() const { return leg_ ? length_words(leg_->length, board_) : QString(); }
+
 void KeyGrowth::paint_over(QPainter& painter, const DeskView& view) const {
   if (&view != &view_ || !leg_ || view_.length_entry_open()) return;
   const Position far = end_.port.at + step_along(leg_->heading, leg_->length);
-  paint_card(painter, view.camera().to_screen(view.projection().on_sheet(far)), length_words(leg_->length, board_), view);
+  paint_card(painter, view.camera().to_screen(view.projection().on_sheet(far)), card(), view);
 }
 
 }  // namespace fluewright

@@ -18,6 +18,7 @@ class KeyGrowth final : public Tool {
   void press(const Pointer& pointer) override;
   void length_typed(DeskView& view, const QString& typed) override;
   void put_down() override;
+  [[nodiscard]] QString card() const override;
   void paint_over(QPainter& painter, const DeskView& view) const override;
 
  private:

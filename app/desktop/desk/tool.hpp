@@ -50,7 +50,9 @@ class Tool {
   /// The tool is about to be put down by somebody else: leave nothing half done.
   virtual void put_down() {}
 
-  /// What the tool draws above the drawing: lengths, would-be positions.
+  /// What stands on the little card beside the mouse: a live length, the name of what is carried.
+  [[nodiscard]] virtual QString card() const { return {}; }
+  /// What the tool draws above the drawing.
   virtual void paint_over(QPainter&, const DeskView&) const {}
 
  protected:
