@@ -31,6 +31,7 @@ struct SliceState {
   Length z{};                 ///< height of the slice's end above the floor
   Pressure gauge{};           ///< static, against still outdoor air at the same height, at the slice's end
   Pressure room_gauge{};      ///< of the room at the same height
+  bool beside_room = true;    ///< a crack here opens to the room, not to attic or sky
   Temperature gas;            ///< at the slice's end
   Temperature wall;           ///< inner face
   Temperature surface;        ///< outer face: seat, pipe skin

@@ -21,6 +21,19 @@ constexpr int rounds_along = 2;
 constexpr int jacket_rounds_forward = 2;
 constexpr int jacket_rounds_backward = 10;
 
+/// Whether a crack in the stretch's wall would let smoke into the room.
+bool opens_to_room(const Stretch& stretch) {
+  switch (stretch.place) {
+    case Place::outdoors:
+    case Place::attic: return false;
+    case Place::ground: return !stretch.embedding.under_open_sky;
+    case Place::room:
+    case Place::mass:
+    case Place::jacket: break;
+  }
+  return true;
+}
+
 /// What a riser and the gas around it know of one another.
 struct JacketExchange {
   Temperature chamber_gas;
@@ -193,6 +206,7 @@ class Walk {
     row.length = slice.length;
     row.z = slice.end_height;
     row.room_gauge = surround_->room_gauge(slice.end_height);
+    row.beside_room = opens_to_room(stretch);
     row.gas = temperature_;
     row.wall = heat_.wall;
     row.surface = heat_.surface;

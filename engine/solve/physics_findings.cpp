@@ -14,7 +14,7 @@ constexpr double overdrawn_above = 6.0;
 void say_leaks(Assessment& a, const Design& design) {
   std::vector<Pressure> above(design.pieces.size());
   for (const SliceState& row : a.profile) {
-    above[row.piece] = std::max(above[row.piece], Pressure(row.gauge - row.room_gauge));
+    if (row.beside_room) above[row.piece] = std::max(above[row.piece], Pressure(row.gauge - row.room_gauge));
   }
   for (std::size_t i = 0; i < above.size(); ++i) {
     if (above[i] > Pressure{}) {

@@ -92,7 +92,12 @@ PlotPicture pressure_picture(const Assessment& assessment, const Design& design,
     room.x.push_back(plotted(slice.s, units));
     room.y.push_back(plotted(slice.room_gauge, units));
   }
-  picture.bands = bands_between(flue, room, QStringLiteral("smoke can leak into the room"));
+  // Outdoors and in the attic a crack does not open to the room: no band there, whatever the pressures.
+  PlotLine leaking = flue;
+  for (std::size_t i = 0; i < assessment.profile.size(); ++i) {
+    if (!assessment.profile[i].beside_room) leaking.y[i] = room.y[i];
+  }
+  picture.bands = bands_between(leaking, room, QStringLiteral("smoke can leak into the room"));
   picture.lines = {std::move(room), std::move(flue)};
   return picture;
 }
