@@ -6,6 +6,7 @@
 
 #include "app/desktop/desk/desk_widget.hpp"
 #include "app/desktop/desk/legend.hpp"
+#include "app/desktop/desk/sheet_painter.hpp"
 #include "app/desktop/fields/quiet_combo.hpp"
 #include "app/desktop/grid_steps.hpp"
 
@@ -46,21 +47,28 @@ QWidget* DeskWidget::make_strip() {
   step_ = choice(tr("Grid step"));
   fill_growth();
   fill_steps();
-  const auto add_caption = [this, row](const QString& words, QWidget* buddy) {
-    captions_.push_back(caption(words, buddy));
-    row->addWidget(captions_.back());
-  };
-  add_caption(tr("Growing with"), run_);
+  run_caption_ = caption({}, run_);
+  bend_caption_ = caption({}, bend_);
+  row->addWidget(run_caption_);
   row->addWidget(run_);
-  add_caption(tr("turning with"), bend_);
+  row->addSpacing(6);
+  row->addWidget(bend_caption_);
   row->addWidget(bend_);
   row->addStretch(1);
-  add_caption(tr("Grid"), step_);
+  row->addWidget(caption(tr("Grid"), step_));
   row->addWidget(step_);
+  word_captions();
   connect(run_, &QComboBox::activated, this, [this] { board_->set_run_type(run_->currentData().toString().toStdString()); });
   connect(bend_, &QComboBox::activated, this, [this] { board_->set_bend_type(bend_->currentData().toString().toStdString()); });
   connect(step_, &QComboBox::activated, this, [this] { document_.set_grid_step(step_->currentData().toDouble() * metre); });
   return strip;
+}
+
+void DeskWidget::word_captions() {
+  constexpr int room_for_words = 760;
+  const bool wide = width() >= room_for_words;
+  run_caption_->setText(wide ? tr("Grows with") : tr("Run"));
+  bend_caption_->setText(wide ? tr("turns with") : tr("Turn"));
 }
 
 void DeskWidget::furnish_views() {
@@ -68,7 +76,7 @@ void DeskWidget::furnish_views() {
   from_->addItem(tr("from the south"), static_cast<int>(ViewKind::front));
   from_->addItem(tr("from the east"), static_cast<int>(ViewKind::side));
   auto* top = new QHBoxLayout(elevation_);
-  top->setContentsMargins(84, 4, 70, 4);
+  top->setContentsMargins(static_cast<int>(SheetPainter::title_end(ViewKind::front)) + 10, 4, 70, 4);
   top->addWidget(from_, 0, Qt::AlignTop | Qt::AlignLeft);
 
   tint_ = choice(tr("What the colours show"));

@@ -23,6 +23,8 @@ namespace fluewright {
 
 namespace {
 constexpr double fit_margin = 40.0;
+constexpr QRectF empty_sheet(-0.5, -0.3, 4.0, 2.6);  // metres
+constexpr QSizeF least_sheet(1.6, 1.2);
 }
 
 DeskView::DeskView(Board& board, ViewKind kind, QWidget* parent) : QWidget(parent), board_{board}, projection_{kind} {
@@ -74,9 +76,16 @@ void DeskView::describe() {
   if (words != accessibleDescription()) setAccessibleDescription(words);
 }
 
-void DeskView::fit() {
+void DeskView::fit(double room) {
   QRectF bounds = drawing().bounds();
-  if (bounds.isEmpty()) bounds = QRectF(-0.5, -0.3, 4.0, 2.6);
+  if (bounds.isEmpty()) {
+    bounds = empty_sheet;
+  } else {
+    // A single piece is not blown up: a path wants to grow from it.
+    const double wider = std::max(room * bounds.width(), 0.5 * (least_sheet.width() - bounds.width()));
+    const double higher = std::max(room * bounds.height(), 0.5 * (least_sheet.height() - bounds.height()));
+    bounds.adjust(-wider, -higher, wider, higher);
+  }
   // The floor belongs to an elevation even where nothing stands on it.
   if (projection_.kind() == ViewKind::front || projection_.kind() == ViewKind::side) {
     bounds.setTop(std::min(bounds.top(), -0.1));
@@ -118,20 +127,31 @@ void DeskView::paintEvent(QPaintEvent*) {
     paint_piece(painter, camera_, piece, {piece.id == document.selected(), piece.id == document.pointed().piece});
   }
   MarkPainter marks(painter, camera_, projection_, board_, shown);
-  marks.paint_lengths();
+  marks.keep_clear(sheet.covered());
+  marks.keep_clear(under_widgets());
+  marks.keep_rings_clear();
   marks.paint_faults();
   marks.paint_condensation();
+  marks.paint_lengths();
   marks.paint_pointed();
   if (lit_joint_) marks.paint_joint(*lit_joint_);
   marks.paint_ends(hasFocus());
   sheet.paint_furniture();
-  if (document.design().pieces.empty()) marks.paint_invitation();
+  if (document.design().pieces.empty()) marks.paint_invitation(projection_.kind() == ViewKind::front || projection_.kind() == ViewKind::side);
   board_.tool().paint_over(painter, *this);
   if (hasFocus()) {
     painter.setPen(QPen(theme().inks.accent, 1.0));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(rect().adjusted(0, 0, -1, -1));
   }
+}
+
+std::vector<QRectF> DeskView::under_widgets() const {
+  std::vector<QRectF> areas;
+  for (const auto* widget : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+    if (widget->isVisible()) areas.emplace_back(widget->geometry());
+  }
+  return areas;
 }
 
 void DeskView::resizeEvent(QResizeEvent*) {
@@ -221,6 +241,7 @@ void DeskView::leaveEvent(QEvent*) {
 
 void DeskView::focusInEvent(QFocusEvent* event) {
   QWidget::focusInEvent(event);
+  emit took_focus();
   emit board_.sentence_changed(board_.sentence());
   update();
 }

@@ -11,6 +11,7 @@
 #include <QWidget>
 
 #include <optional>
+#include <vector>
 
 class QLineEdit;
 
@@ -31,8 +32,8 @@ class DeskView : public QWidget {
   [[nodiscard]] const Drawing& drawing() const;
   [[nodiscard]] Hit under(QPointF pixel) const;
 
-  /// Puts the whole drawing in sight.
-  void fit();
+  /// Puts the whole drawing in sight, with `room` times its size free on every side.
+  void fit(double room = 0.0);
   [[nodiscard]] bool all_in_sight() const;
   /// Asks for the whole drawing to be in sight, in this view and those linked to it.
   void keep_in_sight() { emit sight_wanted(); }
@@ -55,6 +56,7 @@ class DeskView : public QWidget {
   void camera_moved();  ///< by hand
   void fit_wanted();    ///< by key
   void sight_wanted();  ///< something has grown
+  void took_focus();
 
  protected:
   bool event(QEvent* event) override;
@@ -75,6 +77,7 @@ class DeskView : public QWidget {
   void make_anew();
   bool next_end(bool forward);
   void describe();
+  [[nodiscard]] std::vector<QRectF> under_widgets() const;  ///< the choices that lie on the paper
   [[nodiscard]] QString tip_at(QPointF pixel) const;
 
   Board& board_;

@@ -98,10 +98,6 @@ void DeskView::open_length_entry(QPointF beside, const QString& first) {
   length_entry_->move(std::clamp(static_cast<int>(corner.x()), 4, std::max(4, width() - 116)),
                       std::clamp(static_cast<int>(corner.y()), 4, std::max(4, height() - 34)));
   length_entry_->installEventFilter(this);
-  connect(length_entry_, &QLineEdit::returnPressed, this, [this] {
-    board_.sweep();
-    board_.tool().length_typed(*this, length_entry_->text());
-  });
   length_entry_->show();
   length_entry_->setFocus(Qt::OtherFocusReason);
   length_entry_->setText(first);
@@ -123,14 +119,21 @@ void DeskView::close_length_entry() {
 bool DeskView::length_entry_open() const { return length_entry_ != nullptr; }
 
 bool DeskView::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == length_entry_ && event->type() == QEvent::KeyPress &&
-      static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
-    board_.sweep();
-    board_.step_back();
-    emit board_.sentence_changed(board_.sentence());
-    return true;
+  if (watched != length_entry_ || event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+  // Taken here and not from the field's signals: what a field leaves over comes to the view, where Enter asks for the rack.
+  switch (static_cast<QKeyEvent*>(event)->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+      board_.sweep();
+      board_.tool().length_typed(*this, length_entry_->text());
+      return true;
+    case Qt::Key_Escape:
+      board_.sweep();
+      board_.step_back();
+      emit board_.sentence_changed(board_.sentence());
+      return true;
+    default: return QWidget::eventFilter(watched, event);
   }
-  return QWidget::eventFilter(watched, event);
 }
 
 }  // namespace fluewright

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace fluewright {
 
@@ -56,6 +57,7 @@ DeskWidget::DeskWidget(Document& document, QWidget* parent)
     });
     connect(view, &DeskView::fit_wanted, this, &DeskWidget::zoom_to_fit);
     connect(view, &DeskView::sight_wanted, this, &DeskWidget::keep_in_sight);
+    connect(view, &DeskView::took_focus, this, [this, view] { setFocusProxy(view); });
   }
   connect(upright_, &QSplitter::splitterMoved, this, [this] { shared_by_itself_ = false; });
   for (QSplitter* part : {upright_, across}) {
@@ -77,11 +79,11 @@ void DeskWidget::share_height() {
   upright_->setSizes({first, whole - first});
 }
 
-void DeskWidget::zoom_to_fit() {
+void DeskWidget::fit(double room) {
   if (shared_by_itself_) share_height();
-  isometric_->fit();
-  plan_->fit();
-  elevation_->fit();
+  isometric_->fit(room);
+  plan_->fit(room);
+  elevation_->fit(room);
   // One scale for plan and elevation: the smaller one.
   const double scale = std::min(plan_->camera().scale(), elevation_->camera().scale());
   plan_->camera().set_scale(scale);
@@ -110,9 +112,10 @@ void DeskWidget::link(const DeskView& moved) {
 }
 
 void DeskWidget::keep_in_sight() {
-  if (!isometric_->all_in_sight()) isometric_->fit();
-  if (plan_->all_in_sight() && elevation_->all_in_sight()) return;
-  zoom_to_fit();
+  // Some room beyond, or the paper would jump again at the next stroke.
+  constexpr double room = 0.15;
+  if (!isometric_->all_in_sight()) isometric_->fit(room);
+  if (!plan_->all_in_sight() || !elevation_->all_in_sight()) fit(room);
 }
 
 void DeskWidget::look_from(ViewKind elevation) {
@@ -124,8 +127,7 @@ void DeskWidget::look_from(ViewKind elevation) {
 
 void DeskWidget::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  constexpr int room_for_captions = 1000;
-  for (QWidget* caption : captions_) caption->setVisible(width() >= room_for_captions);
+  word_captions();
   // The views have their new sizes only after the layout has run.
   QTimer::singleShot(0, this, [this] {
     if (fitted_by_itself_) zoom_to_fit();
@@ -148,34 +150,40 @@ void DeskWidget::pick_up(const std::string& type) {
   if (document_.read_only()) return;
   board_->sweep();
   board_->take_up(std::make_unique<DropTool>(*board_, type));
+  setFocus(Qt::OtherFocusReason);  // Esc and R are the tool's keys
 }
 
 void DeskWidget::carry(const std::string& type, QPoint global) {
   if (document_.read_only()) return;
   board_->sweep();
-  if (dynamic_cast<DropTool*>(&board_->tool()) == nullptr) pick_up(type);
+  if (!std::exchange(carrying_, true)) pick_up(type);
+  if (dynamic_cast<DropTool*>(&board_->tool()) == nullptr) return;  // put back by Esc, the mouse still held down
   DeskView* over = view_at(global);
   if (carried_over_ != nullptr && carried_over_ != over) board_->tool().leave(*carried_over_);
   carried_over_ = over;
-  if (over != nullptr) board_->tool().move(over->pointer_at(over->mapFromGlobal(global)));
+  if (over == nullptr) return;
+  if (!over->hasFocus()) over->setFocus(Qt::OtherFocusReason);
+  board_->tool().move(over->pointer_at(over->mapFromGlobal(global)));
 }
 
 void DeskWidget::drop_carried(QPoint global) {
   board_->sweep();
-  auto* tool = dynamic_cast<DropTool*>(&board_->tool());
-  DeskView* over = view_at(global);
+  carrying_ = false;
   carried_over_ = nullptr;
+  auto* tool = dynamic_cast<DropTool*>(&board_->tool());
   if (tool == nullptr) return;
+  DeskView* over = view_at(global);
   if (over == nullptr) {
     board_->put_down();
     return;
   }
   tool->move(over->pointer_at(over->mapFromGlobal(global)));
-  if (tool->drop()) over->setFocus(Qt::OtherFocusReason);
+  tool->drop();
 }
 
 void DeskWidget::forget_carried() {
   board_->sweep();
+  carrying_ = false;
   carried_over_ = nullptr;
   if (dynamic_cast<DropTool*>(&board_->tool()) != nullptr) board_->put_down();
 }
@@ -185,6 +193,7 @@ void DeskWidget::put_by_key(const std::string& type) {
   forget_carried();  // a double click picks up first
   if (!fluewright::put_by_key(*board_, type)) return;
   keep_in_sight();
+  setFocus(Qt::OtherFocusReason);
 }
 
 }  // namespace fluewright

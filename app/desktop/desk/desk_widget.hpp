@@ -8,9 +8,8 @@
 #include <QPoint>
 #include <QWidget>
 
-#include <vector>
-
 class QComboBox;
+class QLabel;
 class QSplitter;
 
 namespace fluewright {
@@ -24,7 +23,7 @@ class DeskWidget : public QWidget {
   explicit DeskWidget(Document& document, QWidget* parent = nullptr);
   ~DeskWidget() override;
 
-  void zoom_to_fit();
+  void zoom_to_fit() { fit(0.0); }
   /// Which elevation: from the south (front) or from the east (side).
   void look_from(ViewKind elevation);
 
@@ -54,7 +53,9 @@ class DeskWidget : public QWidget {
  private:
   QWidget* make_strip();
   void furnish_views();
+  void fit(double room);
   void share_height();
+  void word_captions();  ///< of the strip's lists: shorter where it is narrow
   void fill_growth();
   void fill_steps();
   void show_choices();
@@ -68,12 +69,14 @@ class DeskWidget : public QWidget {
   DeskView* elevation_;
   DeskView* isometric_;
   QSplitter* upright_ = nullptr;   ///< elevation over plan
-  std::vector<QWidget*> captions_;  ///< of the strip's lists; they step aside where it is narrow
+  QLabel* run_caption_ = nullptr;
+  QLabel* bend_caption_ = nullptr;
   QComboBox* run_ = nullptr;
   QComboBox* bend_ = nullptr;
   QComboBox* step_ = nullptr;
   QComboBox* from_ = nullptr;
   QComboBox* tint_ = nullptr;
+  bool carrying_ = false;           ///< the mouse holds a piece from the rack
   DeskView* carried_over_ = nullptr;
   bool fitted_by_itself_ = true;   ///< nobody has moved the paper since the last fit
   bool shared_by_itself_ = true;   ///< nobody has moved the line between elevation and plan

@@ -78,7 +78,7 @@ QRectF bounds_of(const DrawnPiece& piece) {
     bounds |= line.outline.boundingRect() | line.axis.boundingRect().adjusted(-half, -half, half, half);
   }
   for (const DrawnPort& port : piece.ports) {
-    bounds |= QRectF(port.at, QSizeF()).adjusted(-0.5 * port.width, -0.5 * port.width, 0.5 * port.width, 0.5 * port.width);
+    bounds |= QRectF(port.at, port.at).adjusted(-0.5 * port.width, -0.5 * port.width, 0.5 * port.width, 0.5 * port.width);
   }
   for (const QPolygonF& mass : piece.mass) bounds |= mass.boundingRect();
   return bounds;
@@ -199,7 +199,10 @@ Drawing::Drawing(const Document& document, const PathMeasure& measure, const Tin
 Drawing Drawing::of_one(const PieceGeometry& geometry, const PieceType& type, const Projection& projection) {
   Drawing drawing;
   DrawnPiece piece = draw_piece(geometry, &type, {}, projection);
-  for (const Port& port : geometry.ports) piece.ports.push_back(draw_port(port, {}, true, projection));
+  for (const Port& port : geometry.ports) {
+    piece.ports.push_back(draw_port(port, {}, true, projection));
+    piece.ports.back().kind = PortKind::joint;  // no air goes in or out of a piece on the rack
+  }
   piece.bounds = bounds_of(piece);
   drawing.bounds_ = piece.bounds;
   drawing.pieces_.push_back(std::move(piece));

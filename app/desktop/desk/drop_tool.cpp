@@ -51,8 +51,8 @@ EditResult placed_on_floor(const Board& board, const Design& base, const std::st
     for (std::size_t i = 0; i < line.points.size(); ++i) {
       const Metres a = metres(line.points[i]);
       const Metres b = metres(line.points[i == 0 ? std::min<std::size_t>(1, line.points.size() - 1) : i - 1]);
-      // A level line reaches half its width below its axis, a standing one does not.
-      const bool level = std::hypot(a.x - b.x, a.y - b.y) > std::abs(a.z - b.z);
+      // A level line reaches half its width below its axis, a standing one does not; but under a feed there comes a tunnel.
+      const bool level = std::hypot(a.x - b.x, a.y - b.y) > std::abs(a.z - b.z) || found->shape == "feed";
       lowest = std::min(lowest, a.z - (level ? 0.5 * in(line.width, metre) : 0.0));
     }
   }

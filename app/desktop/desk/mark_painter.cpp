@@ -4,6 +4,7 @@
 
 #include "app/desktop/desk/growth.hpp"
 #include "app/desktop/desk/hit.hpp"
+#include "app/desktop/desk/motifs.hpp"
 #include "app/desktop/desk/piece_painter.hpp"
 #include "app/desktop/theme/theme.hpp"
 
@@ -11,7 +12,9 @@
 #include <QPainterPath>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <map>
 
 namespace fluewright {
 
@@ -28,6 +31,19 @@ void MarkPainter::paint_handle(QPointF at, bool lit, bool filled) {
   painter_.setPen(QPen(filled ? inks.on_accent : inks.accent, 1.8, Qt::SolidLine, Qt::FlatCap));
   painter_.drawLine(at - QPointF(radius - 4.5, 0.0), at + QPointF(radius - 4.5, 0.0));
   painter_.drawLine(at - QPointF(0.0, radius - 4.5), at + QPointF(0.0, radius - 4.5));
+}
+
+void MarkPainter::keep_clear(const std::vector<QRectF>& areas) {
+  for (const QRectF& area : areas) taken_.emplace_back(area);
+}
+
+void MarkPainter::keep_rings_clear() {
+  constexpr double ring = handle_radius + 3.0;
+  for (const OpenEnd& end : board_.ends().open) {
+    if (const DrawnPort* port = drawing_.port(end.ref)) {
+      taken_.emplace_back(QRectF(handle_of(*port, camera_) - QPointF(ring, ring), QSizeF(2.0 * ring, 2.0 * ring)));
+    }
+  }
 }
 
 void MarkPainter::paint_ends(bool view_has_focus) {
@@ -50,15 +66,14 @@ void MarkPainter::paint_ends(bool view_has_focus) {
 
 void MarkPainter::paint_lengths() {
   painter_.setFont(type(TypeRole::caption));
-  std::vector<QPolygonF> taken;
   // The nearest pieces first: theirs is the room where two lie one behind the other.
   const auto& pieces = drawing_.pieces();
   for (auto piece = pieces.rbegin(); piece != pieces.rend(); ++piece) {
-    if (piece->run_length && piece->bounds.intersects(camera_.in_sight())) paint_length(*piece, taken);
+    if (piece->run_length && piece->bounds.intersects(camera_.in_sight())) paint_length(*piece);
   }
 }
 
-void MarkPainter::paint_length(const DrawnPiece& piece, std::vector<QPolygonF>& taken) {
+void MarkPainter::paint_length(const DrawnPiece& piece) {
   const DrawnLine& line = piece.lines.front();
   if (line.seen_end_on) return;
   const QPointF from = camera_.to_screen(line.axis.front());
@@ -77,8 +92,8 @@ void MarkPainter::paint_length(const DrawnPiece& piece, std::vector<QPolygonF>& 
   for (const double top : {-half - size.height(), half}) {
     const QRectF flat(QPointF(-0.5 * size.width(), top), size);
     const QPolygonF place = turn.map(QPolygonF(flat));
-    if (!is_clear(place, piece, taken)) continue;
-    taken.push_back(place);
+    if (!is_clear(place, piece.id)) continue;
+    taken_.push_back(place);
     painter_.save();
     painter_.setTransform(turn, true);
     painter_.setPen(theme().inks.faint_ink);
@@ -88,13 +103,13 @@ void MarkPainter::paint_length(const DrawnPiece& piece, std::vector<QPolygonF>& 
   }
 }
 
-bool MarkPainter::is_clear(const QPolygonF& place, const DrawnPiece& own, const std::vector<QPolygonF>& taken) const {
-  for (const QPolygonF& other : taken) {
+bool MarkPainter::is_clear(const QPolygonF& place, const PieceId& own) const {
+  for (const QPolygonF& other : taken_) {
     if (other.intersects(place)) return false;
   }
   const QRectF around = place.boundingRect();
   for (const DrawnPiece& piece : drawing_.pieces()) {
-    if (piece.id == own.id) continue;
+    if (piece.id == own || !motif_bounds(camera_, piece).intersects(around)) continue;
     for (const DrawnLine& line : piece.lines) {
       const QPolygonF outline = to_screen(camera_, line.outline.isEmpty() ? line.axis : line.outline);
       if (outline.boundingRect().intersects(around) && outline.intersects(place)) return false;
@@ -116,25 +131,53 @@ void MarkPainter::paint_warning(QPointF at, bool fault) {
 }
 
 void MarkPainter::paint_faults() {
-  const Design& design = board_.document().design();
+  // A mark a piece, that of the worst finding; what concerns the whole path is said in the answer.
+  std::map<PieceId, Severity> marked;
   for (const Finding& finding : board_.document().assessment().findings) {
-    const DrawnPiece* piece = finding.piece.empty() ? nullptr : drawing_.piece(finding.piece);
-    if (piece == nullptr || finding.code == FindingCode::open_end || finding.severity == Severity::note) continue;
-    QPointF at = camera_.to_screen(piece->bounds.center()) + QPointF(0.0, -0.5 * piece->bounds.height() * camera_.scale() - 14.0);
-    const DrawnPort* port = finding.field.empty() ? nullptr : drawing_.port({finding.piece, finding.field});
-    if (finding.code == FindingCode::gap && port != nullptr) {
-      const auto other = design.joined_to(port->ref);
-      const DrawnPort* far = other ? drawing_.port(*other) : nullptr;
-      if (far != nullptr) {
-        painter_.setPen(QPen(theme().inks.accent, 1.8, Qt::DashLine));
-        painter_.drawLine(camera_.to_screen(port->at), camera_.to_screen(far->at));
-        at = 0.5 * (camera_.to_screen(port->at) + camera_.to_screen(far->at));
-      }
-    }
-    // Wet walls have their drop, and what concerns the whole path is said in the answer.
-    if (finding.code == FindingCode::wet_wall) continue;
-    paint_warning(at, finding.severity == Severity::fault);
+    if (finding.piece.empty() || finding.severity == Severity::note) continue;
+    // A ring says that an end is open, a drop that walls get wet.
+    if (finding.code == FindingCode::open_end || finding.code == FindingCode::wet_wall) continue;
+    if (finding.code == FindingCode::gap && !finding.field.empty()) paint_gap({finding.piece, finding.field});
+    Severity& worst = marked.try_emplace(finding.piece, finding.severity).first->second;
+    if (finding.severity == Severity::fault) worst = Severity::fault;
   }
+  for (const auto& [id, severity] : marked) {
+    const DrawnPiece* piece = drawing_.piece(id);
+    if (piece == nullptr) continue;
+    const QRectF mark(-11.0, -11.0, 22.0, 21.0);
+    const QPointF at = beside(*piece, mark);
+    taken_.emplace_back(mark.translated(at));
+    paint_warning(at, severity == Severity::fault);
+  }
+}
+
+void MarkPainter::paint_gap(const PortRef& ref) {
+  const DrawnPort* port = drawing_.port(ref);
+  const auto other = board_.document().design().joined_to(ref);
+  const DrawnPort* far = other ? drawing_.port(*other) : nullptr;
+  if (port == nullptr || far == nullptr) return;
+  painter_.setPen(QPen(theme().inks.accent, 1.8, Qt::DashLine));
+  painter_.drawLine(camera_.to_screen(port->at), camera_.to_screen(far->at));
+}
+
+QPointF MarkPainter::beside(const DrawnPiece& piece, const QRectF& mark) const {
+  const QRectF box = motif_bounds(camera_, piece);
+  const double x = 0.5 * mark.width() + 3.0;
+  const double y = 0.5 * mark.height() + 3.0;
+  const QPointF above(box.center().x(), box.top() - y);
+  const QPointF right(box.right() + x, box.center().y());
+  const QPointF left(box.left() - x, box.center().y());
+  const QPointF below(box.center().x(), box.bottom() + y);
+  const bool stands = box.height() > box.width();
+  const std::array<QPointF, 8> lying_order{above, below, right, left, {right.x(), above.y()}, {left.x(), above.y()},
+                                           {right.x(), below.y()}, {left.x(), below.y()}};
+  const std::array<QPointF, 8> standing_order{right, left, above, below, {right.x(), above.y()}, {left.x(), above.y()},
+                                              {right.x(), below.y()}, {left.x(), below.y()}};
+  for (const QPointF& at : stands ? standing_order : lying_order) {
+    const QRectF place = mark.translated(at);
+    if (QRectF(QPointF(), camera_.size()).contains(place) && is_clear(QPolygonF(place), piece.id)) return at;
+  }
+  return stands ? right : above;
 }
 
 QPointF MarkPainter::at_s(Length s, bool& found) const {
@@ -152,6 +195,7 @@ void MarkPainter::paint_condensation() {
   const Inks& inks = theme().inks;
   // The drop hangs beside the pipe on a fine leader.
   const QPointF tip = begins + QPointF(17.0, 13.0);
+  taken_.emplace_back(QRectF(begins, tip + QPointF(8.0, 22.0)));
   painter_.setPen(QPen(inks.water, 1.2));
   painter_.drawLine(begins, tip);
   painter_.setBrush(inks.water);
@@ -188,12 +232,17 @@ void MarkPainter::paint_joint(const PortRef& joint) {
   painter_.drawPolygon(QPolygonF{at + QPointF(0, -6.5), at + QPointF(6.5, 0), at + QPointF(0, 6.5), at + QPointF(-6.5, 0)});
 }
 
-void MarkPainter::paint_invitation() {
+void MarkPainter::paint_invitation(bool in_full) {
   const QSizeF size = camera_.size();
   painter_.setFont(type(TypeRole::body));
   painter_.setPen(theme().inks.faint_ink);
-  painter_.drawText(QRectF(QPointF(20.0, 0.5 * size.height() - 30.0), QSizeF(size.width() - 40.0, 60.0)),
-                    Qt::AlignCenter | Qt::TextWordWrap, Board::tr("Bring a feed here from the rack, then draw the path on from its ring."));
+  QStringList lines{Board::tr("Take a feed from the rack and bring it here.")};
+  if (in_full) {
+    lines << Board::tr("Then pull the path on from its ring, or bring the next piece to the ring.")
+          << Board::tr("It ends with a cap; the answer beside the sheet says what is still missing.");
+  }
+  painter_.drawText(QRectF(QPointF(20.0, 36.0), QSizeF(size.width() - 40.0, size.height() - 72.0)),
+                    Qt::AlignCenter | Qt::TextWordWrap, lines.join(QLatin1Char('\n')));
 }
 
 }  // namespace fluewright

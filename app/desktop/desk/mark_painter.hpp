@@ -22,24 +22,31 @@ class MarkPainter {
   MarkPainter(QPainter& painter, const Camera& camera, const Projection& projection, const Board& board,
               const Drawing& drawing);
 
+  /// Where no further mark goes.
+  void keep_clear(const std::vector<QRectF>& areas);
+  void keep_rings_clear();
+
   /// Rings with a plus on open ends; small quiet rings on capped ones under the mouse; the focused one filled.
   void paint_ends(bool view_has_focus);
   /// Lengths beside the straight runs that have room for them.
   void paint_lengths();
-  /// A dashed line across each gap and a warning mark at each piece with a fault.
+  /// A dashed line across each gap and a warning mark beside each piece with a fault or a warning.
   void paint_faults();
   /// A drop where the wall first gets wet.
   void paint_condensation();
   /// Where the mouse is on the plot, or on another view.
   void paint_pointed();
   void paint_joint(const PortRef& joint);
-  void paint_invitation();
+  /// How to begin, on an empty sheet: in full, or only that something goes here.
+  void paint_invitation(bool in_full);
 
  private:
   void paint_handle(QPointF at, bool lit, bool filled);
   void paint_warning(QPointF at, bool fault);
-  void paint_length(const DrawnPiece& piece, std::vector<QPolygonF>& taken);
-  [[nodiscard]] bool is_clear(const QPolygonF& place, const DrawnPiece& own, const std::vector<QPolygonF>& taken) const;
+  void paint_length(const DrawnPiece& piece);
+  void paint_gap(const PortRef& port);
+  [[nodiscard]] QPointF beside(const DrawnPiece& piece, const QRectF& mark) const;
+  [[nodiscard]] bool is_clear(const QPolygonF& place, const PieceId& own) const;
   [[nodiscard]] QPointF at_s(Length s, bool& found) const;
 
   QPainter& painter_;
@@ -47,6 +54,7 @@ class MarkPainter {
   const Projection& projection_;
   const Board& board_;
   const Drawing& drawing_;
+  std::vector<QPolygonF> taken_;  ///< by marks and texts
 };
 
 }  // namespace fluewright

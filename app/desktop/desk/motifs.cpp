@@ -222,29 +222,57 @@ void paint_lids(QPainter& painter, const Camera& camera, const DrawnPiece& piece
   }
 }
 
-/// Air in and gas out, at the ports that open to the room or the sky.
+/// The arrow of air in and gas out, at a port that opens to the room or the sky.
+struct AirArrow {
+  QPointF tip;
+  QPointF tail;
+  bool shown = false;
+};
+
+AirArrow air_arrow(const Camera& camera, const DrawnPort& port) {
+  const double reach = std::hypot(port.outward.x(), port.outward.y());
+  if (port.kind == PortKind::joint || reach < 0.2) return {};
+  const QPointF outward(port.outward.x() / reach, -port.outward.y() / reach);
+  const double clear = 0.72 * port.width * camera.scale();
+  const double shaft = std::clamp(0.8 * port.width * camera.scale(), 10.0, 20.0);
+  const QPointF near = camera.to_screen(port.at) + outward * (clear + 4.0);
+  const QPointF far = near + outward * shaft;
+  return port.ref.port != "top" ? AirArrow{near, far, true} : AirArrow{far, near, true};
+}
+
 void paint_airs(QPainter& painter, const Camera& camera, const DrawnPiece& piece) {
   for (const DrawnPort& port : piece.ports) {
-    const double reach = std::hypot(port.outward.x(), port.outward.y());
-    if (port.kind == PortKind::joint || reach < 0.2) continue;
-    const QPointF outward(port.outward.x() / reach, -port.outward.y() / reach);
-    const QPointF aside(-outward.y(), outward.x());
-    const double clear = 0.72 * port.width * camera.scale();
-    const double shaft = std::clamp(0.8 * port.width * camera.scale(), 10.0, 20.0);
-    const QPointF far = camera.to_screen(port.at) + outward * (clear + 4.0 + shaft);
-    const QPointF near = camera.to_screen(port.at) + outward * (clear + 4.0);
-    const bool in = port.ref.port != "top";
-    const QPointF tip = in ? near : far;
-    const QPointF back = in ? outward : -outward;
+    const AirArrow arrow = air_arrow(camera, port);
+    if (!arrow.shown) continue;
+    const QPointF shaft = arrow.tail - arrow.tip;
+    const QPointF back = shaft / std::hypot(shaft.x(), shaft.y());
+    const QPointF aside(-back.y(), back.x());
     painter.setPen(QPen(theme().inks.calm, 1.4));
-    painter.drawLine(near, far);
+    painter.drawLine(arrow.tip, arrow.tail);
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme().inks.calm);
-    painter.drawPolygon(QPolygonF{tip, tip + back * 7.0 + aside * 3.2, tip + back * 7.0 - aside * 3.2});
+    painter.drawPolygon(QPolygonF{arrow.tip, arrow.tip + back * 7.0 + aside * 3.2, arrow.tip + back * 7.0 - aside * 3.2});
   }
 }
 
+bool has_hat(const DrawnPiece& piece) {
+  return piece.type != nullptr && (piece.type->shape == "stack_head" || piece.type->shape == "fan_head");
+}
+
 }  // namespace
+
+QRectF motif_bounds(const Camera& camera, const DrawnPiece& piece) {
+  QRectF box = QRectF(camera.to_screen(piece.bounds.topLeft()), camera.to_screen(piece.bounds.bottomRight())).normalized();
+  for (const DrawnPort& port : piece.ports) {
+    const AirArrow arrow = air_arrow(camera, port);
+    if (arrow.shown) box |= QRectF(arrow.tip, arrow.tail).normalized().adjusted(-4.0, -4.0, 4.0, 4.0);
+  }
+  if (has_hat(piece) && !piece.lines.empty()) {
+    const double eaves = 0.3 * piece.lines.front().width * camera.scale();
+    box.adjust(-eaves, -eaves, eaves, eaves);
+  }
+  return box;
+}
 
 void paint_motif(QPainter& painter, const Camera& camera, const DrawnPiece& piece, const QPen& pen) {
   paint_lids(painter, camera, piece, pen);

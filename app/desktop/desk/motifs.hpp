@@ -16,4 +16,7 @@ namespace fluewright {
 /// symbol (flow arrow, fan, blade), our own elsewhere.
 void paint_motif(QPainter& painter, const Camera& camera, const DrawnPiece& piece, const QPen& pen);
 
+/// Pixels around a piece with what its motif and its air arrows add.
+[[nodiscard]] QRectF motif_bounds(const Camera& camera, const DrawnPiece& piece);
+
 }  // namespace fluewright

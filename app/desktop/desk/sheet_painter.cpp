@@ -36,6 +36,13 @@ double step_of_at_least(double pixels, double scale, UnitSystem units) {
 
 QString words(const char* text) { return QCoreApplication::translate("Desk", text); }
 
+QFont title_font() {
+  QFont font = type(TypeRole::caption);
+  font.setCapitalization(QFont::AllUppercase);
+  font.setLetterSpacing(QFont::AbsoluteSpacing, 1.2);
+  return font;
+}
+
 }  // namespace
 
 SheetPainter::SheetPainter(QPainter& painter, const Camera& camera, const Projection& projection,
@@ -129,7 +136,7 @@ void SheetPainter::paint_levels() {
     const double y = camera_.to_screen({0.0, z}).y();
     if (y < 48.0 || y > camera_.size().height() - 34.0) continue;
     const QString height = QString::fromStdString(show(z * metre, document_.units(), Meaning::height).text());
-    painter_.drawText(QRectF(edge - 6.0, y - 14.0, 90.0, 13.0), Qt::AlignLeft | Qt::AlignBottom, height);
+    write(QRectF(edge - 6.0, y - 14.0, 90.0, 13.0), Qt::AlignLeft | Qt::AlignBottom, height);
   }
 }
 
@@ -142,8 +149,7 @@ void SheetPainter::paint_level(Length height, const QString& said) {
   painter_.setPen(pen);
   painter_.drawLine(QPointF(0.0, y), QPointF(camera_.size().width(), y));
   painter_.setFont(type(TypeRole::caption));
-  painter_.drawText(QRectF(camera_.size().width() - 170.0 - edge, y - 15.0, 170.0, 14.0), Qt::AlignRight | Qt::AlignBottom,
-                    said);
+  write(QRectF(camera_.size().width() - 170.0 - edge, y - 15.0, 170.0, 14.0), Qt::AlignRight | Qt::AlignBottom, said);
 }
 
 void SheetPainter::paint_furniture() {
@@ -153,15 +159,31 @@ void SheetPainter::paint_furniture() {
   paint_axes();
 }
 
+QString SheetPainter::title(ViewKind kind) {
+  return kind == ViewKind::front || kind == ViewKind::side ? words("Elevation") : title_of(kind);
+}
+
+double SheetPainter::title_end(ViewKind kind) { return edge + QFontMetricsF(title_font()).horizontalAdvance(title(kind)); }
+
 void SheetPainter::paint_title() {
-  QFont font = type(TypeRole::caption);
-  font.setCapitalization(QFont::AllUppercase);
-  font.setLetterSpacing(QFont::AbsoluteSpacing, 1.2);
-  painter_.setFont(font);
+  painter_.setFont(title_font());
   painter_.setPen(theme().inks.faint_ink);
-  // An elevation's chooser stands right after the word and says from where.
-  const bool elevation = projection_.kind() == ViewKind::front || projection_.kind() == ViewKind::side;
-  painter_.drawText(QPointF(edge, edge + 9.0), elevation ? words("Elevation") : title_of(projection_.kind()));
+  painter_.drawText(QPointF(edge, edge + 9.0), title(projection_.kind()));
+}
+
+std::vector<QRectF> SheetPainter::covered() const {
+  const QSizeF size = camera_.size();
+  std::vector<QRectF> areas = written_;
+  areas.emplace_back(0.0, 0.0, title_end(projection_.kind()) + 4.0, 28.0);
+  areas.emplace_back(size.width() - edge - 56.0, 0.0, edge + 56.0, 70.0);
+  if (projection_.kind() != ViewKind::isometric) areas.emplace_back(0.0, size.height() - 28.0, 0.2 * size.width() + 70.0, 28.0);
+  return areas;
+}
+
+void SheetPainter::write(const QRectF& box, int alignment, const QString& said) {
+  QRectF taken;
+  painter_.drawText(box, alignment, said, &taken);
+  written_.push_back(taken);
 }
 
 void SheetPainter::paint_scale_bar() {

@@ -6,6 +6,11 @@
 #include "app/desktop/desk/projection.hpp"
 #include "app/desktop/document.hpp"
 
+#include <QRectF>
+#include <QString>
+
+#include <vector>
+
 class QPainter;
 
 namespace fluewright {
@@ -19,6 +24,12 @@ class SheetPainter {
   void paint_ground();
   /// Title, scale bar and axis mark, above the drawing.
   void paint_furniture();
+  /// Pixels that the furniture and what was written on the ground cover: no mark goes there.
+  [[nodiscard]] std::vector<QRectF> covered() const;
+
+  /// What stands in the view's corner (an elevation's chooser, right after it, says from where) and where it ends.
+  [[nodiscard]] static QString title(ViewKind kind);
+  [[nodiscard]] static double title_end(ViewKind kind);
 
   /// The grid's lines as drawn at this scale: fine ones are the snap step or a round multiple of it.
   [[nodiscard]] static double fine_step(double scale, UnitSystem units, Length grid_step);
@@ -34,11 +45,13 @@ class SheetPainter {
   void paint_scale_bar();
   void paint_axes();
   void paint_compass(QPointF centre);
+  void write(const QRectF& box, int alignment, const QString& words);
 
   QPainter& painter_;
   const Camera& camera_;
   const Projection& projection_;
   const Document& document_;
+  std::vector<QRectF> written_;  ///< texts on the ground
 };
 
 }  // namespace fluewright

@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/fields/quiet_combo.hpp"
 
+#include "app/desktop/theme/theme.hpp"
+
+#include <QPainter>
+#include <QPolygonF>
 #include <QSignalBlocker>
 #include <QWheelEvent>
 
@@ -34,6 +38,15 @@ void QuietCombo::show_id(const QString& id) {
     place = count() - 1;
   }
   setCurrentIndex(place);
+}
+
+void QuietCombo::paintEvent(QPaintEvent* event) {
+  QComboBox::paintEvent(event);
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(theme().inks.faint_ink, 1.4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  const QPointF tip(width() - 11.0, 0.5 * height() + 2.0);
+  painter.drawPolyline(QPolygonF{tip + QPointF(-4.0, -4.0), tip, tip + QPointF(4.0, -4.0)});
 }
 
 void QuietCombo::wheelEvent(QWheelEvent* event) {

@@ -26,6 +26,8 @@ class QuietCombo : public QComboBox {
 
  protected:
   void wheelEvent(QWheelEvent* event) override;
+  /// The style sheet takes the native arrow away; a fine chevron in the theme's ink says that there is a list.
+  void paintEvent(QPaintEvent* event) override;
 
  private:
   QList<Option> options_;

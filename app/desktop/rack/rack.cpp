@@ -28,10 +28,19 @@ Rack::Rack(Document& document, QWidget* parent)
   top->addWidget(search_);
   column->addLayout(top);
   column->addWidget(list_, 1);
-  connect(search_, &QLineEdit::textChanged, list_, &RackList::filter);
+  connect(search_, &QLineEdit::textChanged, this, [this](const QString& words) {
+    list_->filter(words);
+    if (!words.isEmpty()) list_->select_best(words);
+  });
   connect(search_, &QLineEdit::returnPressed, this, [this] {
-    list_->select_first();
-    if (!list_->selected_type().isEmpty()) emit list_->chosen(list_->selected_type());
+    const QString type = list_->selected_type();
+    if (type.isEmpty()) return;
+    search_->clear();
+    emit list_->chosen(type);
+  });
+  connect(list_, &RackList::typed, this, [this](const QString& text) {
+    search_->setFocus(Qt::OtherFocusReason);
+    search_->setText(text);
   });
 }
 
@@ -40,10 +49,13 @@ void Rack::serve(DeskWidget& desk) {
   connect(list_, &RackList::carried, &desk,
           [&desk](const QString& type, QPoint global) { desk.carry(type.toStdString(), global); });
   connect(list_, &RackList::dropped, &desk, &DeskWidget::drop_carried);
-  connect(list_, &RackList::let_go, &desk, &DeskWidget::forget_carried);
+  connect(list_, &RackList::let_go, &desk, [&desk] {
+    desk.forget_carried();
+    desk.setFocus(Qt::OtherFocusReason);
+  });
   connect(list_, &RackList::chosen, &desk, [&desk](const QString& type) { desk.put_by_key(type.toStdString()); });
   connect(&desk, &DeskWidget::rack_wanted, this, [this] {
-    if (list_->selected_type().isEmpty()) list_->select_first();
+    if (list_->selected_type().isEmpty()) list_->select_best({});
     list_->setFocus(Qt::OtherFocusReason);
   });
 }
@@ -52,11 +64,12 @@ bool Rack::eventFilter(QObject* watched, QEvent* event) {
   if (watched == search_ && event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     if (key == Qt::Key_Down) {
-      list_->select_first();
+      if (list_->selected_type().isEmpty()) list_->select_best(search_->text());
       list_->setFocus(Qt::TabFocusReason);
       return true;
     }
-    if (key == Qt::Key_Escape && !search_->text().isEmpty()) {
+    if (key == Qt::Key_Escape) {
+      if (search_->text().isEmpty()) emit list_->let_go();
       search_->clear();
       return true;
     }

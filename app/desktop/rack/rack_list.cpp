@@ -143,12 +143,19 @@ void RackList::filter(const QString& words) {
   close_family();
 }
 
-void RackList::select_first() {
+void RackList::select_best(const QString& words) {
+  QListWidgetItem* best = nullptr;
+  int best_rank = 3;
   for (int i = 0; i < count(); ++i) {
     if (item(i)->isHidden() || item(i)->data(type_role).isNull()) continue;
-    setCurrentItem(item(i));
-    return;
+    const QString name = item(i)->text();
+    const bool begins = name.startsWith(words.trimmed(), Qt::CaseInsensitive);
+    const int rank = begins ? 0 : name.contains(words.trimmed(), Qt::CaseInsensitive) ? 1 : 2;
+    if (rank >= best_rank) continue;
+    best_rank = rank;
+    best = item(i);
   }
+  setCurrentItem(best);
 }
 
 QString RackList::selected_type() const {
@@ -202,6 +209,11 @@ void RackList::keyPressEvent(QKeyEvent* event) {
     carrying_ = false;
     unsetCursor();
     emit let_go();
+    return;
+  }
+  const bool plain = !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+  if (plain && !event->text().isEmpty() && event->text().front().isLetterOrNumber()) {
+    emit typed(event->text());
     return;
   }
   QListWidget::keyPressEvent(event);

@@ -18,8 +18,9 @@ class RackList : public QListWidget {
 
   /// Shows only pieces whose name, family or summary holds the words.
   void filter(const QString& words);
-  /// The first row shown, selected.
-  void select_first();
+  /// Of the rows shown the one that the words name best, selected: its name begins with them, has them, or it is
+  /// merely about them.
+  void select_best(const QString& words);
   [[nodiscard]] QString selected_type() const;
 
  signals:
@@ -28,6 +29,7 @@ class RackList : public QListWidget {
   void dropped(QPoint global);
   void let_go();
   void chosen(const QString& type);
+  void typed(const QString& text);  ///< somebody types a name
 
  protected:
   void mousePressEvent(QMouseEvent* event) override;

@@ -41,10 +41,12 @@ struct Drafter : Desk {
     here_ = at;
   }
   /// Moves in small steps, as a mouse reports them.
-  void glide(QPoint to) {
+  void glide(QPoint to, Qt::KeyboardModifiers keys = {}) {
     constexpr int steps = 6;
     const QPoint from = here_;
-    for (int i = 1; i <= steps; ++i) QTest::mouseMove(window.windowHandle(), from + (to - from) * i / steps);
+    for (int i = 1; i <= steps; ++i) {
+      QTest::mouseEvent(QTest::MouseMove, window.windowHandle(), Qt::NoButton, keys, from + (to - from) * i / steps);
+    }
     here_ = to;
   }
   void click(QPoint at) {
