@@ -17,19 +17,26 @@ clean_up() {
 trap clean_up EXIT
 trap 'exit 130' INT TERM HUP
 
+# wait_for NAME PROCESS LOG TEST...: ten seconds for the test to hold while the process lives.
+wait_for() {
+  name=$1 process=$2 log=$3
+  shift 3
+  tries=0
+  until "$@"; do
+    tries=$((tries + 1))
+    if [ "$tries" -gt 100 ] || ! kill -0 "$process" 2>/dev/null; then
+      echo "with-window: $name did not start:" >&2
+      cat "$log" >&2
+      exit 1
+    fi
+    sleep 0.1
+  done
+}
+
 # Xvfb picks a free number itself and writes it once it listens.
 Xvfb -displayfd 3 -screen 0 "${size}x24" -nolisten tcp 3>"$work/number" 2>"$work/server.log" &
 server=$!
-tries=0
-while [ ! -s "$work/number" ]; do
-  tries=$((tries + 1))
-  if [ "$tries" -gt 100 ] || ! kill -0 "$server" 2>/dev/null; then
-    echo "with-window: Xvfb did not start:" >&2
-    cat "$work/server.log" >&2
-    exit 1
-  fi
-  sleep 0.1
-done
+wait_for Xvfb "$server" "$work/server.log" test -s "$work/number"
 DISPLAY=:$(cat "$work/number")
 QT_QPA_PLATFORM=xcb
 XDG_RUNTIME_DIR=$work
@@ -38,16 +45,8 @@ export DISPLAY QT_QPA_PLATFORM XDG_RUNTIME_DIR
 HOME=$work XDG_CONFIG_HOME=$work openbox >"$work/manager.log" 2>&1 &
 manager=$!
 # The window manager has taken over once the root window says who it is.
-tries=0
-until xprop -root _NET_SUPPORTING_WM_CHECK 2>/dev/null | grep -q 'window id'; do
-  tries=$((tries + 1))
-  if [ "$tries" -gt 100 ] || ! kill -0 "$manager" 2>/dev/null; then
-    echo "with-window: openbox did not start:" >&2
-    cat "$work/manager.log" >&2
-    exit 1
-  fi
-  sleep 0.1
-done
+managed() { xprop -root _NET_SUPPORTING_WM_CHECK 2>/dev/null | grep -q 'window id'; }
+wait_for openbox "$manager" "$work/manager.log" managed
 status=0
 "$@" || status=$?
 exit "$status"

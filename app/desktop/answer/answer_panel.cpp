@@ -6,6 +6,7 @@
 #include "app/desktop/answer/findings_list.hpp"
 #include "app/desktop/answer/headline.hpp"
 #include "app/desktop/answer/value_table.hpp"
+#include "app/desktop/fields/scroll_column.hpp"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -70,14 +71,9 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   column_->addWidget(findings_);
   column_->addStretch(1);
 
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidget(body);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
-  all->addWidget(scroll);
+  all->addWidget(scroll_column(body, this));
 
   connect(&document_, &Document::changed, this, &AnswerPanel::refresh);
   connect(&document_, &Document::units_changed, this, &AnswerPanel::refresh);

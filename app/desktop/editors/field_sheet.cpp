@@ -4,6 +4,7 @@
 
 #include "app/desktop/fields/field.hpp"
 #include "app/desktop/fields/field_words.hpp"
+#include "app/desktop/fields/scroll_column.hpp"
 
 #include <QFrame>
 #include <QLabel>
@@ -15,18 +16,14 @@ namespace fluewright {
 
 FieldSheet::FieldSheet(QWidget* parent)
     : QWidget(parent),
-      scroll_(new QScrollArea(this)),
       body_(new QWidget),
+      scroll_(scroll_column(body_, this)),
       column_(new QVBoxLayout(body_)),
       note_(new QLabel(this)) {
   const int letter = fontMetrics().horizontalAdvance(QLatin1Char('n'));
   column_->setContentsMargins(letter, letter, letter, letter);
   column_->setSpacing(5);
   column_->addStretch(1);
-  scroll_->setWidget(body_);
-  scroll_->setWidgetResizable(true);
-  scroll_->setFrameShape(QFrame::NoFrame);
-  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll_->setFocusPolicy(Qt::NoFocus);
 
   note_->setObjectName(QStringLiteral("sheet_note"));

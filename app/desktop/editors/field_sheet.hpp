@@ -31,8 +31,8 @@ class FieldSheet : public QWidget {
   [[nodiscard]] QWidget* body() const { return body_; }
 
  private:
-  QScrollArea* scroll_;
   QWidget* body_;
+  QScrollArea* scroll_;
   QVBoxLayout* column_;
   QLabel* note_;
 };

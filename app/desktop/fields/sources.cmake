@@ -11,5 +11,7 @@ set(ROOM_SOURCES
     quantity_field.hpp
     quiet_combo.cpp
     quiet_combo.hpp
+    scroll_column.cpp
+    scroll_column.hpp
     text_field.cpp
     text_field.hpp)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/start/start_page.hpp"
 
+#include "app/desktop/fields/scroll_column.hpp"
 #include "app/desktop/theme/theme.hpp"
 #include "app/shared/words.hpp"
 
@@ -101,14 +102,9 @@ StartPage::StartPage(QWidget* parent)
   around->setContentsMargins(0, 0, 0, 0);
   body_->setMaximumWidth(page_width + 100);
   around->addWidget(body_);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidget(centre);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
-  all->addWidget(scroll);
+  all->addWidget(scroll_column(centre, this));
   set_recent({});
   set_current({});
 }
