@@ -17,7 +17,6 @@
 #include "panels_support.hpp"
 
 #include <QComboBox>
-#include <QElapsedTimer>
 #include <QFile>
 #include <QFileDialog>
 #include <QLabel>
