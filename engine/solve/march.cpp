@@ -57,12 +57,17 @@ class Walk {
     total_pressure_ = surround.gauge_at(path.branch->from);
   }
 
-  void pass(std::size_t index, std::vector<SliceState>* rows) {
+  void pass(std::size_t index, std::vector<SliceState>* rows, std::vector<SliceVisit>* visits = nullptr) {
     const Slice& slice = path_->slices[index];
     const Stretch& stretch = path_->stretch_of(slice);
     const MarchTotals before = totals_;
     if (fire_->forward ? slice.opens_stretch : slice.closes_stretch) enter(slice.stretch, stretch);
-    take_heat(slice, stretch);
+    SliceVisit visit;
+    visit.slice = index;
+    visit.vapour_left = vapour_left_;
+    visit.total_before = total_pressure_;
+    take_heat(slice, stretch, visit);
+    if (visits != nullptr) visits->push_back(visit);
     if (fire_->forward ? slice.closes_stretch : slice.opens_stretch) leave(slice.stretch, stretch);
     if (rows != nullptr) add_row(slice, stretch, before, *rows);
   }
@@ -152,8 +157,8 @@ class Walk {
     heat_.mean = temperature_;
   }
 
-  void take_heat(const Slice& slice, const Stretch& stretch) {
-    SliceSetting setting;
+  void take_heat(const Slice& slice, const Stretch& stretch, SliceVisit& visit) {
+    SliceSetting& setting = visit.setting;
     setting.stretch = &stretch;
     setting.wall = &path_->walls[slice.stretch];
     setting.diameter_over_run = path_->diameter_over_run[slice.stretch];
@@ -173,6 +178,10 @@ class Walk {
     const Density density_in = density();
     heat_slice(heat_, temperature_, flow_, *gas_, slice, setting, *surround_, age_, gained,
                fresh ? rounds_at_start : rounds_along);
+    visit.entering = temperature_;
+    visit.flow = flow_;
+    visit.gained = gained;
+    visit.heat = heat_;
     temperature_ = heat_.out;
     density_ = gas_->density(heat_.mean, surround_->absolute);
 
@@ -303,7 +312,7 @@ JacketExchange exchanged(const Walk& start, const JacketGroup& group, const Slic
 }  // namespace
 
 MarchTotals March::run(const FireState& fire, const GasTable& before, const GasTable& after, WallAge age,
-                       std::vector<SliceState>* rows) const {
+                       std::vector<SliceState>* rows, std::vector<SliceVisit>* visits) const {
   Walk walk{*path_, *surround_, fire, before, after, age};
   const std::size_t count = path_->slices.size();
   for (std::size_t n = 0; n < count; ++n) {
@@ -313,7 +322,7 @@ MarchTotals March::run(const FireState& fire, const GasTable& before, const GasT
       if (fire.forward && i == g.chamber) walk.take_riser_heat();
       if (i == (fire.forward ? g.last : g.first - 1)) walk.leave_jacket();
     }
-    walk.pass(i, rows);
+    walk.pass(i, rows, visits);
   }
   walk.finish(rows);
   return walk.totals();

@@ -5,6 +5,7 @@
 #include "engine/fuel/combustion.hpp"
 #include "engine/solve/assessment.hpp"
 #include "engine/solve/slice_heat.hpp"
+#include "engine/solve/slice_visit.hpp"
 
 #include <vector>
 
@@ -44,9 +45,10 @@ class March {
   March(const SlicedPath& path, const Surround& surround) : path_{&path}, surround_{&surround} {}
 
   /// `before`: the air that comes in; `after`: the flue gas. `rows`, where given, receives a row a slice in flow order
-  /// (forward marches only).
+  /// (forward marches only) and `visits` what each slice was given, for the working.
   [[nodiscard]] MarchTotals run(const FireState& fire, const GasTable& before, const GasTable& after, WallAge age,
-                                std::vector<SliceState>* rows = nullptr) const;
+                                std::vector<SliceState>* rows = nullptr,
+                                std::vector<SliceVisit>* visits = nullptr) const;
 
  private:
   const SlicedPath* path_;

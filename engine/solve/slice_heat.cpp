@@ -16,12 +16,6 @@
 namespace fluewright {
 namespace {
 
-/// Layers up to here warm through in one piece within minutes: sheet metal, not brick (chosen; 5 mm of clay: Bi < 0.1).
-constexpr Length thin_layer = 5.0 * millimetre;
-
-/// A flue that has burnt wood is lined with soot, whatever it is made of (common practice, no source).
-constexpr double soot_emissivity = 0.9;
-
 /// Mean beam length of a long duct, 0.95 D_h (common engineering value for a cylinder of infinite length radiating to
 /// its wall).
 constexpr double mean_beam_share = 0.95;

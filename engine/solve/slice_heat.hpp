@@ -13,6 +13,12 @@ namespace fluewright {
 /// How warm the walls are when the march is made: at rest with the flow (nothing), or so long after lighting.
 using WallAge = std::optional<Time>;
 
+/// Layers up to here warm through in one piece within minutes: sheet metal, not brick (chosen; 5 mm of clay: Bi < 0.1).
+inline constexpr Length thin_layer = 5.0 * millimetre;
+
+/// A flue that has burnt wood is lined with soot, whatever it is made of (common practice, no source).
+inline constexpr double soot_emissivity = 0.9;
+
 /// The gas in a slice and what the slice does to it.
 struct SliceHeat {
   // carried from slice to slice as the first guess

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shared/working_report.hpp"
+
+#include "app/shared/text_table.hpp"
+#include "app/shared/words.hpp"
+
+#include <fmt/format.h>
+
+namespace fluewright {
+
+namespace {
+
+using nlohmann::ordered_json;
+
+constexpr std::size_t line_width = 96;
+constexpr std::size_t step_in = 2;
+constexpr std::size_t note_in = 8;
+
+void add_sentence(std::string& text, std::string sentence) {
+  if (sentence.empty()) return;
+  text += (text.empty() ? "" : "; ") + std::move(sentence);
+}
+
+}  // namespace
+
+std::string working_source(const WorkingStep& step) {
+  if (step.citation.source.empty()) return {};
+  if (step.citation.standing == Standing::published || step.citation.source == "the drawing" ||
+      step.citation.source == "the walk along the path") {
+    return step.citation.source;
+  }
+  return fmt::format("{} ({})", step.citation.source, word(step.citation.standing));
+}
+
+std::string working_notes(const WorkingStep& step, const Design& design, const Library& library) {
+  std::string text = step.remark;
+  if (step.piece) add_sentence(text, piece_name(design, library, *step.piece));
+  if (step.range && step.range->left) {
+    add_sentence(text, fmt::format("outside the range of its source, {}", step.range->text));
+  } else if (step.range) {
+    add_sentence(text, fmt::format("range {}", step.range->text));
+  }
+  return text;
+}
+
+std::string working_title(const Working& working, const Design& design, const Library& library) {
+  return working.piece ? fmt::format("{}: {}", piece_name(design, library, *working.piece), working.subject) : working.subject;
+}
+
+std::string working_text(const Working& working, const Design& design, const Library& library, UnitSystem units) {
+  std::string text = working_title(working, design, library) + "\n";
+  text += wrapped(
+      "SI base units; a temperature in a relation is in kelvin. Values stand to more digits than they mean, so that whoever "
+      "works with them gets six back.",
+      line_width, step_in);
+  std::string part;
+  for (const WorkingStep& step : working.steps) {
+    if (step.part != part) {
+      part = step.part;
+      text += fmt::format("\n{}\n", part);
+    }
+    const std::string relation = step.relation.empty() ? "" : fmt::format(" = {}", step.relation);
+    text += wrapped(fmt::format("{}{} = {}", step.symbol, relation, working_cell(step, units)), line_width, step_in);
+    std::string notes = step.meaning;
+    add_sentence(notes, working_notes(step, design, library));
+    if (!working_source(step).empty()) notes += fmt::format(" [{}]", working_source(step));
+    text += wrapped(notes, line_width, note_in);
+  }
+  return text;
+}
+
+ordered_json working_json(const Working& working, const Design& design, const Library& library) {
+  ordered_json json;
+  json["subject"] = working_title(working, design, library);
+  json["piece"] = working.piece ? ordered_json(design.pieces[*working.piece].id) : ordered_json();
+  json["steps"] = ordered_json::array();
+  for (const WorkingStep& step : working.steps) {
+    ordered_json entry = {{"part", step.part},
+                          {"symbol", step.symbol},
+                          {"meaning", step.meaning},
+                          {"relation", step.relation.empty() ? ordered_json() : ordered_json(step.relation)},
+                          {"uses", step.uses},
+                          {"value", working_number(step)},
+                          {"unit", working_value(step).unit},
+                          {"printed", working_value(step).number},
+                          {"digits", step.digits},
+                          {"source", step.citation.source},
+                          {"standing", word(step.citation.standing)},
+                          {"remark", step.remark},
+                          {"range", nullptr},
+                          {"range_left", step.range && step.range->left},
+                          {"piece", nullptr}};
+    if (step.range) entry["range"] = step.range->text;
+    if (step.piece) entry["piece"] = design.pieces[*step.piece].id;
+    json["steps"].push_back(std::move(entry));
+  }
+  return json;
+}
+
+}  // namespace fluewright

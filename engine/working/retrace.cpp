@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/working/retrace.hpp"
+
+#include "engine/solve/design_flow.hpp"
+
+namespace fluewright {
+
+namespace {
+
+/// Everything but fire and march.
+std::unique_ptr<Retrace> prepared(const Design& design, const Library& library, const Assessment& answer,
+                                  Length slice) {
+  const WoodSpecies* wood = library.wood(design.fire.wood);
+  if (answer.profile.empty() || wood == nullptr) return nullptr;
+  const Branch& branch = answer.path.network.branches.front();
+  auto run = std::make_unique<Retrace>();
+  run->design = &design;
+  run->library = &library;
+  run->answer = &answer;
+  run->surround = surround_of(design);
+  run->fuel = WoodFuel{wood->analysis, design.fire.moisture, design.fire.unburned_share};
+  run->wood_citation = wood->citation;
+  run->air_water = branch.from.kind == EndKind::room_air ? run->surround.room_water : run->surround.outdoor_water;
+  run->path = slice_branch(branch, slice);
+  run->air.emplace(moist_air(run->air_water));
+  return run;
+}
+
+void walk(Retrace& run, const Burning& burning, WallAge age) {
+  run.gas.emplace(burning.gas(run.fire));
+  run.totals = March{run.path, run.surround}.run(run.fire, *run.air, *run.gas, age, &run.rows, &run.visits);
+}
+
+}  // namespace
+
+std::unique_ptr<const Retrace> retrace_profile(const Design& design, const Library& library, const Assessment& answer,
+                                               Length slice) {
+  if (!answer.profile_is_operating || answer.running_point() == nullptr) {
+    return retrace_design_flow(design, library, answer, BenchAge::charged, slice);
+  }
+  auto run = prepared(design, library, answer, slice);
+  if (run == nullptr) return nullptr;
+  const Burning burning{run->fuel, design.fire.burn_rate, run->air_water};
+  run->fire = burning.from_flue_flow(answer.running_point()->flue_gas);
+  walk(*run, burning, {});
+  return run;
+}
+
+std::unique_ptr<const Retrace> retrace_design_flow(const Design& design, const Library& library,
+                                                   const Assessment& answer, BenchAge age, Length slice) {
+  auto run = prepared(design, library, answer, slice);
+  if (run == nullptr) return nullptr;
+  run->age = age;
+  const Burning burning{run->fuel, design.fire.burn_rate, run->air_water};
+  run->fire = burning.at_excess_air(design.fire.wanted_excess_air);
+  walk(*run, burning, wall_age(age));
+  return run;
+}
+
+}  // namespace fluewright

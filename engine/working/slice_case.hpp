@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "engine/working/retrace.hpp"
+#include "engine/working/sheet.hpp"
+
+namespace fluewright {
+
+/// A slice about to be worked: what the walk gave it and its state repeated until nothing changes.
+struct SliceCase {
+  const Retrace* run = nullptr;
+  std::size_t row = 0;
+  const Slice* slice = nullptr;
+  const Stretch* stretch = nullptr;
+  const WallGeometry* wall = nullptr;
+  const SliceVisit* visit = nullptr;
+  const GasTable* gas = nullptr;  ///< what fills the slice
+  bool burnt = false;             ///< flue gas rather than air
+  bool settled = false;           ///< repeating has come to rest
+  SliceHeat heat;
+
+  [[nodiscard]] const SliceSetting& setting() const { return visit->setting; }
+  [[nodiscard]] Pressure absolute() const { return run->surround.absolute; }
+  /// Of the gas above the inner face, on the settled state.
+  [[nodiscard]] TemperatureDifference above_wall() const;
+  [[nodiscard]] HeatFlux through() const { return heat.through_wall / slice->surface; }
+  /// Whether the wall lies in a mass or in the ground.
+  [[nodiscard]] bool embedded() const { return stretch->place == Place::mass || stretch->place == Place::ground; }
+};
+
+[[nodiscard]] SliceCase slice_case(const Retrace& run, std::size_t row);
+
+// The parts of a slice's working, in their order. Each needs the ones before it.
+
+/// Absolute pressure, outdoor and room air, the vapour the fire's air brings, the house's suction.
+void add_air(Sheet& sheet, const Retrace& run);
+/// What the flows are worked from.
+enum class FlowFrom {
+  excess_air,  ///< air and flue gas from the excess-air ratio
+  flue_gas     ///< the excess-air ratio from the flue gas
+};
+/// Wood, air, flue gas: flows, heat, composition.
+void add_fire(Sheet& sheet, const Retrace& run, FlowFrom from = FlowFrom::excess_air);
+/// Whether the fuel burns at the slice's start.
+[[nodiscard]] bool burns_here(const SliceCase& c);
+/// The air as it comes to the fire of such a slice.
+[[nodiscard]] Temperature before_fire(const SliceCase& c);
+/// What the fire makes of the air that reaches it at a temperature.
+void add_burning(Sheet& sheet, const Retrace& run, Temperature before);
+/// Section, slice, flow, the gas's properties and friction factor.
+void add_gas(Sheet& sheet, const SliceCase& c);
+/// Film on the inner face.
+void add_inner_film(Sheet& sheet, const SliceCase& c);
+/// Layers, mass or ground.
+void add_wall(Sheet& sheet, const SliceCase& c);
+/// Film on the outer face.
+void add_outer_film(Sheet& sheet, const SliceCase& c);
+/// Overall coefficient, what the gas loses, the temperatures that come of it.
+void add_exchange(Sheet& sheet, const SliceCase& c);
+/// Losses, buoyancy, gauge.
+void add_pressure(Sheet& sheet, const SliceCase& c);
+/// Dew point and condensing water.
+void add_moisture(Sheet& sheet, const SliceCase& c);
+
+
+}  // namespace fluewright

@@ -1,0 +1,16 @@
+set(ROOM_SOURCES
+    burn_steps.cpp
+    exchange_steps.cpp
+    explain_headline.cpp
+    explain_slice.cpp
+    film_steps.cpp
+    fire_steps.cpp
+    gas_steps.cpp
+    moisture_steps.cpp
+    outer_film_steps.cpp
+    path_sums.cpp
+    pressure_steps.cpp
+    retrace.cpp
+    sheet.cpp
+    slice_case.cpp
+    wall_steps.cpp)
