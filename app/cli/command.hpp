@@ -28,6 +28,7 @@ struct Command {
 };
 
 [[nodiscard]] Command add_check(CLI::App& parser);
+[[nodiscard]] Command add_explain(CLI::App& parser);
 [[nodiscard]] Command add_pieces(CLI::App& parser);
 [[nodiscard]] Command add_demos(CLI::App& parser);
 

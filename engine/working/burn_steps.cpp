@@ -16,10 +16,10 @@ void add_burning(Sheet& sheet, const Retrace& run, Temperature before) {
   const SpecificEnergy held = (run.fire.air * brought + run.fire.added) / run.fire.flue;
   const Citation nasa = published("NASA TM-4513");
   sheet.part("Fire in the gas's way");
-  sheet.given("T_e", "air that reaches the fire", before, from_the_walk());
+  sheet.given("T_air", "air that reaches the fire", before, from_the_walk());
   sheet.step("R_a", "gas constant of that air", "8.314462618 / ((1 - x_w) * M_a + x_w * 0.01801528)",
              run.air->gas_constant(), published("CODATA 2018"));
-  sheet.read("h_a", "its enthalpy, nought at 25 degC", {"T_e", "x_w"}, brought, nasa, "by polynomial");
+  sheet.read("h_a", "its enthalpy, nought at 25 degC", {"T_air", "x_w"}, brought, nasa, "by polynomial");
   sheet.step("h_fire", "enthalpy of the flue gas", "(mdot_a * h_a + Q_f) / mdot_g", held, published("first law"));
   sheet.read("T_fire", "gas behind the fire", {"h_fire", "y_CO2", "y_H2O", "y_O2", "y_N2", "y_Ar"}, run.totals.fire, nasa,
              "by polynomial: the temperature at which the gas holds that enthalpy")

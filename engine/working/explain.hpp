@@ -11,6 +11,7 @@
 #include <optional>
 #include <span>
 #include <string_view>
+#include <vector>
 
 namespace fluewright {
 
@@ -22,8 +23,8 @@ namespace fluewright {
 /// What a piece adds up to, and the working of the slice in its middle. Nothing if the gas does not pass the piece.
 [[nodiscard]] std::optional<Working> explain_piece(const Retrace& run, std::size_t piece);
 
-/// The row of the slice in the middle of a piece; nothing if the gas does not pass the piece.
-[[nodiscard]] std::optional<std::size_t> middle_row(const Retrace& run, std::size_t piece);
+/// The rows of a piece's slices in flow order; none if the gas does not pass the piece.
+[[nodiscard]] std::vector<std::size_t> rows_of_piece(const Retrace& run, std::size_t piece);
 
 /// A number that the answer is known by.
 enum class Headline {

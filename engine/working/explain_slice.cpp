@@ -3,8 +3,6 @@
 #include "engine/working/explain.hpp"
 #include "engine/working/slice_case.hpp"
 
-#include <algorithm>
-
 namespace fluewright {
 
 namespace {
@@ -34,20 +32,7 @@ void add_slice_parts(Sheet& sheet, const Retrace& run, std::size_t row) {
   add_walk(sheet, c);
 }
 
-/// Rows [first, last) of a piece.
-struct Rows {
-  std::size_t first = 0;
-  std::size_t last = 0;
-};
-
-Rows rows_of(const Retrace& run, std::size_t piece) {
-  const auto mine = [piece](const SliceState& s) { return s.piece == piece; };
-  const auto first = std::find_if(run.rows.begin(), run.rows.end(), mine);
-  const auto last = std::find_if_not(first, run.rows.end(), mine);
-  return {static_cast<std::size_t>(first - run.rows.begin()), static_cast<std::size_t>(last - run.rows.begin())};
-}
-
-void add_sums(Sheet& sheet, const Retrace& run, const Rows& rows) {
+void add_sums(Sheet& sheet, const Retrace& run, const std::vector<std::size_t>& rows) {
   Length length{};
   Pressure friction{};
   Pressure local{};
@@ -55,7 +40,7 @@ void add_sums(Sheet& sheet, const Retrace& run, const Rows& rows) {
   Pressure buoyancy{};
   Power heat{};
   MassFlow water{};
-  for (std::size_t i = rows.first; i < rows.last; ++i) {
+  for (const std::size_t i : rows) {
     const SliceState& row = run.rows[i];
     length += row.length;
     friction += row.friction;
@@ -65,7 +50,7 @@ void add_sums(Sheet& sheet, const Retrace& run, const Rows& rows) {
     heat += row.heat;
     water += row.condensing;
   }
-  const std::string how = "added over its " + std::to_string(rows.last - rows.first) + " slices";
+  const std::string how = "added over its " + std::to_string(rows.size()) + " slices";
   const auto sum = [&](const char* symbol, const char* meaning, WorkingValue value) {
     sheet.given(symbol, meaning, value, from_the_walk()).remark(how);
   };
@@ -81,15 +66,17 @@ void add_sums(Sheet& sheet, const Retrace& run, const Rows& rows) {
              Pressure(buoyancy - friction - local - acceleration), by_definition(), Carries::sum);
   sum("q_p", "heat through its walls", heat);
   sum("m_p", "water that condenses in it", water);
-  sheet.given("T_p", "gas that leaves it", run.rows[rows.last - 1].gas, from_the_walk());
+  sheet.given("T_p", "gas that leaves it", run.rows[rows.back()].gas, from_the_walk());
 }
 
 }  // namespace
 
-std::optional<std::size_t> middle_row(const Retrace& run, std::size_t piece) {
-  const Rows rows = rows_of(run, piece);
-  if (rows.first == rows.last) return std::nullopt;
-  return rows.first + (rows.last - rows.first) / 2;
+std::vector<std::size_t> rows_of_piece(const Retrace& run, std::size_t piece) {
+  std::vector<std::size_t> rows;
+  for (std::size_t i = 0; i < run.rows.size(); ++i) {
+    if (run.rows[i].piece == piece) rows.push_back(i);
+  }
+  return rows;
 }
 
 Working explain_slice(const Retrace& run, std::size_t row) {
@@ -101,12 +88,13 @@ Working explain_slice(const Retrace& run, std::size_t row) {
 }
 
 std::optional<Working> explain_piece(const Retrace& run, std::size_t piece) {
-  const auto middle = middle_row(run, piece);
-  if (!middle) return std::nullopt;
-  Sheet sheet{"the piece, and slice " + std::to_string(*middle + 1) + " of " + std::to_string(run.rows.size()) +
+  const std::vector<std::size_t> rows = rows_of_piece(run, piece);
+  if (rows.empty()) return std::nullopt;
+  const std::size_t middle = rows[rows.size() / 2];
+  Sheet sheet{"the piece, and slice " + std::to_string(middle + 1) + " of " + std::to_string(run.rows.size()) +
               " in its middle"};
-  add_sums(sheet, run, rows_of(run, piece));
-  add_slice_parts(sheet, run, *middle);
+  add_sums(sheet, run, rows);
+  add_slice_parts(sheet, run, middle);
   Working working = sheet.take();
   working.piece = piece;
   return working;

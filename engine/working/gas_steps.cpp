@@ -50,9 +50,8 @@ void add_slice(Sheet& sheet, const SliceCase& c) {
   const Slice& slice = *c.slice;
   sheet.given("ds", "length of the slice", slice.length, as_drawn());
   sheet.given("dz", "rise of the slice", slice.rise, as_drawn());
-  if (slice.opens_stretch && c.stretch->extra_surface > Area{}) {
-    sheet.given("A_x", "surface of the lid", c.stretch->extra_surface, as_drawn());
-    sheet.step("A_s", "surface that gives heat away", "P_h * ds + A_x", slice.surface, published("geometry"));
+  if (slice.lid) {
+    sheet.given("A_s", "surface of the lid", slice.surface, as_drawn());
   } else {
     sheet.step("A_s", "surface that gives heat away", "P_h * ds", slice.surface, published("geometry"));
   }

@@ -52,16 +52,20 @@ struct FreeFilm {
 Ratio facing_up(Ratio rayleigh, Ratio) { return plate_facing_up_nusselt(rayleigh); }
 Ratio facing_down(Ratio rayleigh, Ratio) { return plate_facing_down_nusselt(rayleigh); }
 
-FreeFilm free_film(const SliceCase& c) {
-  if (c.stretch->place == Place::mass) {
-    if (c.heat.surface < c.setting().beyond) {
-      return {"a seat colder than the air",      "area over perimeter of the seat", "0.27 * Ra_o^(1 / 4)",
-              "McAdams 1954, in Incropera & DeWitt eq. 9.32", "1e5 < Ra < 1e10", c.wall->seat_size, 1e5, 1e10, facing_down};
-    }
-    return {"a seat facing up", "area over perimeter of the seat",
-            "max(0.54 * Ra_o^(1 / 4), 0.15 * Ra_o^(1 / 3))", "McAdams 1954, in Incropera & DeWitt eq. 9.30-9.31",
-            "1e4 < Ra < 1e11", c.wall->seat_size, 1e4, 1e11, facing_up};
+FreeFilm level_plate(const SliceCase& c, Length size, bool seat) {
+  const bool cold = c.heat.surface < c.setting().beyond;
+  const char* const where = seat ? "area over perimeter of the seat" : "area over perimeter of the lid";
+  if (cold) {
+    return {seat ? "a seat colder than the air" : "a lid colder than the air", where, "0.27 * Ra_o^(1 / 4)",
+            "McAdams 1954, in Incropera & DeWitt eq. 9.32", "1e5 < Ra < 1e10", size, 1e5, 1e10, facing_down};
   }
+  return {seat ? "a seat facing up" : "a lid facing up", where, "max(0.54 * Ra_o^(1 / 4), 0.15 * Ra_o^(1 / 3))",
+          "McAdams 1954, in Incropera & DeWitt eq. 9.30-9.31", "1e4 < Ra < 1e11", size, 1e4, 1e11, facing_up};
+}
+
+FreeFilm free_film(const SliceCase& c) {
+  if (c.slice->lid) return level_plate(c, 0.25 * c.stretch->lid->across, false);
+  if (c.stretch->place == Place::mass) return level_plate(c, c.wall->seat_size, true);
   if (c.stretch->stands_upright) {
     return {"an upright wall", "height of the wall",
             "(0.825 + 0.387 * Ra_o^(1 / 6) / (1 + (0.492 / Pr_a)^(9 / 16))^(8 / 27))^2", "Churchill & Chu 1975",

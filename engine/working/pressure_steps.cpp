@@ -24,7 +24,7 @@ struct Entry {
 
 Entry entry_of(const SliceCase& c) {
   if (!burns_here(c)) return {c.gas, c.visit->flow, c.visit->entering, "mdot", "T_in", "R_g"};
-  return {&*c.run->air, c.run->fire.air, before_fire(c), "mdot_a", "T_e", "R_a"};
+  return {&*c.run->air, c.run->fire.air, before_fire(c), "mdot_a", "T_air", "R_a"};
 }
 
 /// Losses at one end of the slice's stretch, added up into `sum`.
@@ -146,7 +146,7 @@ void add_pressure(Sheet& sheet, const SliceCase& c) {
     const MassFlux before = at.flow / stretch.section.area();
     const Pressure jump = 0.5 * (g * g / in_density - before * before / at.gas->density(at.temperature, c.absolute()));
     sheet.step("dp_fire", "loss: acceleration by the fire",
-               "0.5 * (G^2 * R_g * T_in - (mdot_a / A)^2 * R_a * T_e) / p", jump, published("momentum at constant area"));
+               "0.5 * (G^2 * R_g * T_in - (mdot_a / A)^2 * R_a * T_air) / p", jump, published("momentum at constant area"));
     losses.add("dp_fire", jump);
   }
   add_leaving_head(sheet, c);

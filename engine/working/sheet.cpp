@@ -69,26 +69,36 @@ std::vector<std::string> names_in(std::string_view relation) {
   return names;
 }
 
-int carried_by_product(const Working& working, const WorkingStep& step) {
-  int digits = full(step.value);
-  for (const std::string& name : step.uses) {
-    const WorkingStep* used = working.step(name);
-    const int spare = full(used->value) - used->digits;
-    digits = std::min(digits, full(step.value) - spare);
-  }
-  return digits;
+/// Half a unit of the last digit of a step as it is printed.
+double half_unit(const WorkingStep& step) {
+  const auto exponent = exponent_of(size_of(step.value));
+  return exponent ? 0.5 * std::pow(10.0, *exponent - step.digits + 1) : 0.0;
 }
 
-int carried_by_sum(const Working& working, const WorkingStep& step) {
-  const auto own = exponent_of(size_of(step.value));
-  if (!own) return full(step.value);
-  int coarsest = *own - full(step.value) + 1;
+/// A relation may hold powers of its inputs; most are below the second.
+constexpr double usual_power = 2.0;
+
+/// How far the rounding of the inputs may move the result.
+double carried(const Working& working, const WorkingStep& step, Carries carries) {
+  double moved = 0.0;
   for (const std::string& name : step.uses) {
-    const WorkingStep* used = working.step(name);
-    const auto exponent = exponent_of(size_of(used->value));
-    if (exponent) coarsest = std::max(coarsest, *exponent - used->digits + 1);
+    const WorkingStep& used = *working.step(name);
+    const double size = size_of(used.value);
+    if (carries == Carries::sum) {
+      moved += half_unit(used);
+    } else if (size > 0.0) {
+      moved += usual_power * half_unit(used) / size * size_of(step.value);
+    }
   }
-  return *own - coarsest + 1;
+  return moved;
+}
+
+/// One digit more than comes back to within two units.
+int digits_for(const WorkingStep& step, double moved) {
+  const auto exponent = exponent_of(size_of(step.value));
+  if (!exponent || !(moved > 0.0)) return full(step.value);
+  const int back = *exponent + 1 + static_cast<int>(std::floor(std::log10(2.0 / moved)));
+  return std::min(full(step.value), back + 1);
 }
 
 }  // namespace
@@ -156,7 +166,7 @@ Sheet::Last Sheet::step(std::string symbol, std::string meaning, std::string rel
   step.relation = std::move(relation);
   step.value = value;
   step.citation = std::move(citation);
-  step.digits = carries == Carries::sum ? carried_by_sum(working_, step) : carried_by_product(working_, step);
+  step.digits = digits_for(step, carried(working_, step, carries));
   return add(std::move(step));
 }
 

@@ -49,8 +49,8 @@ struct WorkingStep {
   WorkingValue value;
   Citation citation;
   std::string remark;
-  /// Significant digits worth printing. With the digits of its inputs printed as they say, the relation gives this
-  /// value to within two units of the last of six digits, or of the last of its own where they are fewer.
+  /// Significant digits worth printing, one more than comes back: with its inputs printed to theirs, the relation gives
+  /// this value to within two units of the last digit but one (of the sixth at most).
   int digits = 7;
   std::optional<RelationRange> range;
   std::optional<std::size_t> piece;  ///< the piece whose own working the value comes from, index in Design::pieces

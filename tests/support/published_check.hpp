@@ -4,8 +4,7 @@
 
 // A check against a published number: it EXPECTs, and it leaves a row for the documentation. When the environment
 // variable FLUEWRIGHT_CHECKS_OUT names a folder, every test writes its rows to <folder>/<suite>.<test>.md, so that
-// tests running side by side do not write into one another's file; tests/support/checks_page.cmake joins them to a
-// page.
+// tests running side by side do not write into one another's file; tests/checks joins them to a page.
 
 #include "engine/library/citation.hpp"
 

@@ -19,12 +19,13 @@ namespace fluewright::test {
 /// The value of a step as it stands on paper.
 inline double printed(const WorkingStep& step) { return std::stod(working_value(step).number); }
 
-/// What two units of the last digit that a step promises are worth: of its sixth, or of its last where it has fewer.
+/// What two units of the last digit that a step promises are worth: of its sixth, or of its last but one where it has
+/// fewer than seven.
 inline double promised(const WorkingStep& step) {
   const double size = std::abs(printed(step));
   if (size == 0.0) return 1e-9;
   // A temperature stands to nine digits so that differences keep six; the level itself promises no more than others.
-  const int digits = std::min(step.digits, 6);
+  const int digits = std::min(step.digits - 1, 6);
   return 2.0 * std::pow(10.0, std::floor(std::log10(size)) - digits + 1);
 }
 

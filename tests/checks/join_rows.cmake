@@ -1,5 +1,5 @@
 # Joins the rows that published_check() left into one page.
-#   cmake -DROWS=<folder> -DPAGE=<file.md> -P checks_page.cmake
+#   cmake -DROWS=<folder> -DPAGE=<file.md> -P join_rows.cmake
 file(GLOB fragments "${ROWS}/*.md")
 list(SORT fragments)
 list(LENGTH fragments count)
