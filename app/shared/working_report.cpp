@@ -24,6 +24,34 @@ void add_sentence(std::string& text, std::string sentence) {
 
 }  // namespace
 
+std::string_view word(HeadlineNumber number) {
+  switch (number) {
+    case HeadlineNumber::draft_margin_cold_bench:
+      return "draft to spare, cold bench";
+    case HeadlineNumber::draft_margin_one_hour:
+      return "draft to spare, one hour";
+    case HeadlineNumber::draft_margin_charged:
+      return "draft to spare, charged";
+    case HeadlineNumber::standing_draft:
+      return "draft before anything burns";
+    case HeadlineNumber::excess_air:
+      return "excess air where it settles";
+    case HeadlineNumber::fire_temperature:
+      return "temperature behind the fire";
+    case HeadlineNumber::exit_temperature:
+      return "exit temperature";
+    case HeadlineNumber::condensation:
+      return "where walls get wet";
+    case HeadlineNumber::heat_to_room:
+      return "heat to the room";
+    case HeadlineNumber::heat_into_mass:
+      return "heat into the mass";
+    case HeadlineNumber::stack_loss:
+      break;
+  }
+  return "heat that leaves with the gas";
+}
+
 std::string working_source(const WorkingStep& step) {
   if (step.citation.source.empty()) return {};
   if (step.citation.standing == Standing::published || step.citation.source == "the drawing" ||

@@ -6,12 +6,17 @@
 
 #include "app/shared/working_value.hpp"
 #include "engine/layout/design.hpp"
+#include "engine/working/explain.hpp"
 
 #include <nlohmann/json.hpp>
 
 #include <string>
+#include <string_view>
 
 namespace fluewright {
+
+/// "draft to spare, cold bench", "excess air".
+[[nodiscard]] std::string_view word(HeadlineNumber number);
 
 /// Source and its standing, unless that is plain: "Churchill 1977", "Idelchik (from memory)".
 [[nodiscard]] std::string working_source(const WorkingStep& step);

@@ -27,7 +27,7 @@ namespace fluewright {
 [[nodiscard]] std::vector<std::size_t> rows_of_piece(const Retrace& run, std::size_t piece);
 
 /// A number that the answer is known by.
-enum class Headline {
+enum class HeadlineNumber {
   draft_margin_cold_bench,
   draft_margin_one_hour,
   draft_margin_charged,
@@ -43,17 +43,17 @@ enum class Headline {
 
 /// All headlines in the order of the answer, each with the name it goes by in commands ("exit_temperature").
 struct NamedHeadline {
-  Headline headline{};
+  HeadlineNumber headline{};
   std::string_view name;
 };
 [[nodiscard]] std::span<const NamedHeadline> headlines();
 /// The draft margin's headline at an age.
-[[nodiscard]] Headline draft_margin(BenchAge age);
+[[nodiscard]] HeadlineNumber draft_margin(BenchAge age);
 
 /// The working of a headline number; sums go piece by piece and each term names its piece. Nothing where the answer has
 /// no such number (the path is not complete, or nothing is running). `slice` is the one the answer was made with.
 [[nodiscard]] std::optional<Working> explain_headline(const Design& design, const Library& library,
-                                                      const Assessment& answer, Headline headline,
+                                                      const Assessment& answer, HeadlineNumber headline,
                                                       Length slice = AssessOptions{}.slice);
 
 }  // namespace fluewright

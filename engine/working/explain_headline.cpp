@@ -12,17 +12,17 @@ namespace fluewright {
 
 namespace {
 
-constexpr NamedHeadline all_headlines[] = {{Headline::draft_margin_cold_bench, "draft_margin_cold_bench"},
-                                           {Headline::draft_margin_one_hour, "draft_margin_one_hour"},
-                                           {Headline::draft_margin_charged, "draft_margin_charged"},
-                                           {Headline::standing_draft, "standing_draft"},
-                                           {Headline::excess_air, "excess_air"},
-                                           {Headline::fire_temperature, "fire_temperature"},
-                                           {Headline::exit_temperature, "exit_temperature"},
-                                           {Headline::condensation, "condensation"},
-                                           {Headline::heat_to_room, "heat_to_room"},
-                                           {Headline::heat_into_mass, "heat_into_mass"},
-                                           {Headline::stack_loss, "stack_loss"}};
+constexpr NamedHeadline all_headlines[] = {{HeadlineNumber::draft_margin_cold_bench, "draft_margin_cold_bench"},
+                                           {HeadlineNumber::draft_margin_one_hour, "draft_margin_one_hour"},
+                                           {HeadlineNumber::draft_margin_charged, "draft_margin_charged"},
+                                           {HeadlineNumber::standing_draft, "standing_draft"},
+                                           {HeadlineNumber::excess_air, "excess_air"},
+                                           {HeadlineNumber::fire_temperature, "fire_temperature"},
+                                           {HeadlineNumber::exit_temperature, "exit_temperature"},
+                                           {HeadlineNumber::condensation, "condensation"},
+                                           {HeadlineNumber::heat_to_room, "heat_to_room"},
+                                           {HeadlineNumber::heat_into_mass, "heat_into_mass"},
+                                           {HeadlineNumber::stack_loss, "stack_loss"}};
 
 /// Ratio of the larger term over what is left of a difference.
 template <class Quantity>
@@ -132,6 +132,7 @@ Working explain_fire(const Retrace& run) {
   Sheet sheet{"temperature behind the fire"};
   add_air(sheet, run);
   add_fire(sheet, run);
+  add_flue_gas(sheet, run);
   add_burning(sheet, run, air_at_fire(run));
   return sheet.take();
 }
@@ -176,6 +177,7 @@ Working explain_exit(const Retrace& run) {
   Sheet sheet{"temperature of the gas that leaves"};
   add_air(sheet, run);
   add_fire(sheet, run);
+  add_flue_gas(sheet, run);
   add_burning(sheet, run, air_at_fire(run));
   add_cooling(sheet, run);
   sheet.part("Exit");
@@ -215,6 +217,7 @@ Working explain_stack(const Retrace& run) {
   const Temperature drawn = from_room ? run.surround.room : run.surround.outdoor;
   add_air(sheet, run);
   add_fire(sheet, run);
+  add_flue_gas(sheet, run);
   const Citation nasa = published("NASA TM-4513");
   sheet.part("Stack");
   sheet.given("T_exit", "gas at the cap", run.totals.exit, from_the_walk());
@@ -229,11 +232,11 @@ Working explain_stack(const Retrace& run) {
   return sheet.take();
 }
 
-std::optional<BenchAge> age_of(Headline headline) {
+std::optional<BenchAge> age_of(HeadlineNumber headline) {
   switch (headline) {
-    case Headline::draft_margin_cold_bench: return BenchAge::cold_bench;
-    case Headline::draft_margin_one_hour: return BenchAge::one_hour;
-    case Headline::draft_margin_charged: return BenchAge::charged;
+    case HeadlineNumber::draft_margin_cold_bench: return BenchAge::cold_bench;
+    case HeadlineNumber::draft_margin_one_hour: return BenchAge::one_hour;
+    case HeadlineNumber::draft_margin_charged: return BenchAge::charged;
     default: return std::nullopt;
   }
 }
@@ -242,17 +245,17 @@ std::optional<BenchAge> age_of(Headline headline) {
 
 std::span<const NamedHeadline> headlines() { return all_headlines; }
 
-Headline draft_margin(BenchAge age) {
+HeadlineNumber draft_margin(BenchAge age) {
   switch (age) {
-    case BenchAge::cold_bench: return Headline::draft_margin_cold_bench;
-    case BenchAge::one_hour: return Headline::draft_margin_one_hour;
+    case BenchAge::cold_bench: return HeadlineNumber::draft_margin_cold_bench;
+    case BenchAge::one_hour: return HeadlineNumber::draft_margin_one_hour;
     case BenchAge::charged: break;
   }
-  return Headline::draft_margin_charged;
+  return HeadlineNumber::draft_margin_charged;
 }
 
 std::optional<Working> explain_headline(const Design& design, const Library& library, const Assessment& answer,
-                                        Headline headline, Length slice) {
+                                        HeadlineNumber headline, Length slice) {
   if (const auto age = age_of(headline)) {
     const auto flow = std::find_if(answer.design_flow.begin(), answer.design_flow.end(),
                                    [&](const DesignFlow& f) { return f.age == *age; });
@@ -264,15 +267,15 @@ std::optional<Working> explain_headline(const Design& design, const Library& lib
   if (run == nullptr) return std::nullopt;
   const bool running = answer.profile_is_operating;
   switch (headline) {
-    case Headline::standing_draft:
+    case HeadlineNumber::standing_draft:
       return answer.path.complete ? std::optional{explain_standing(*run)} : std::nullopt;
-    case Headline::excess_air: return running ? std::optional{explain_excess_air(*run)} : std::nullopt;
-    case Headline::fire_temperature: return explain_fire(*run);
-    case Headline::exit_temperature: return explain_exit(*run);
-    case Headline::condensation: return explain_condensation(*run);
-    case Headline::heat_to_room: return explain_heat(*run, &PieceSum::to_room, "heat to the room");
-    case Headline::heat_into_mass: return explain_heat(*run, &PieceSum::into_mass, "heat into the mass");
-    case Headline::stack_loss: return explain_stack(*run);
+    case HeadlineNumber::excess_air: return running ? std::optional{explain_excess_air(*run)} : std::nullopt;
+    case HeadlineNumber::fire_temperature: return explain_fire(*run);
+    case HeadlineNumber::exit_temperature: return explain_exit(*run);
+    case HeadlineNumber::condensation: return explain_condensation(*run);
+    case HeadlineNumber::heat_to_room: return explain_heat(*run, &PieceSum::to_room, "heat to the room");
+    case HeadlineNumber::heat_into_mass: return explain_heat(*run, &PieceSum::into_mass, "heat into the mass");
+    case HeadlineNumber::stack_loss: return explain_stack(*run);
     default: return std::nullopt;
   }
 }

@@ -21,6 +21,7 @@ void add_slice_parts(Sheet& sheet, const Retrace& run, std::size_t row) {
   const SliceCase c = slice_case(run, row);
   add_air(sheet, run);
   add_fire(sheet, run);
+  if (c.burnt) add_flue_gas(sheet, run);
   if (burns_here(c)) add_burning(sheet, run, before_fire(c));
   add_gas(sheet, c);
   add_inner_film(sheet, c);

@@ -140,30 +140,6 @@ void add_heat(Sheet& sheet, const Retrace& run) {
   sheet.step("Q_f", "heat added to the gas", "Q_r * (1 - u)", run.fire.added, by_definition());
 }
 
-void add_flue_gas(Sheet& sheet, const Retrace& run) {
-  const GasMixture& mix = run.gas->mixture();
-  const Amounts n = amounts(run.fuel);
-  const double lambda = run.fire.excess_air_ratio;
-  const double air = lambda * n.oxygen / dry_air().mole_fraction(Species::oxygen);
-  const double x = run.air_water;
-  const double all = air / (1.0 - x) - n.oxygen + n.carbon + n.formed + n.evaporated + n.nitrogen;
-  sheet.step("n", "flue gas of a kilogram of wood", "lambda * n_a / (1 - x_w) - n_O + n_C + n_H + n_W + n_N",
-             all * mole_per_kilogram, stoichiometry(), Carries::sum);
-  sheet.step("y_CO2", "carbon dioxide by volume", "(n_C + lambda * n_a * 0.000314 / 0.99997) / n",
-             mix.mole_fraction(Species::carbon_dioxide), stoichiometry());
-  sheet.step("y_H2O", "water vapour by volume", "(n_H + n_W + lambda * n_a * x_w / (1 - x_w)) / n",
-             mix.mole_fraction(Species::water), stoichiometry());
-  sheet.step("y_O2", "oxygen by volume", "(lambda - 1) * n_O / n", mix.mole_fraction(Species::oxygen), stoichiometry())
-      .losing(lambda / (lambda - 1.0));
-  sheet.step("y_N2", "nitrogen by volume", "(n_N + lambda * n_a * 0.78084 / 0.99997) / n",
-             mix.mole_fraction(Species::nitrogen), stoichiometry());
-  sheet.step("y_Ar", "argon by volume", "lambda * n_a * 0.00934 / 0.99997 / n", mix.mole_fraction(Species::argon),
-             stoichiometry());
-  sheet.step("M", "molar mass of the flue gas",
-             "y_CO2 * 0.0440095 + y_H2O * 0.01801528 + y_O2 * 0.0319988 + y_N2 * 0.0280134 + y_Ar * 0.039948",
-             mix.molar_mass(), stoichiometry(), Carries::sum);
-}
-
 }  // namespace
 
 void add_air(Sheet& sheet, const Retrace& run) {
@@ -191,8 +167,31 @@ void add_fire(Sheet& sheet, const Retrace& run, FlowFrom from) {
     add_flows_from_gas(sheet, run);
   }
   add_heat(sheet, run);
+}
+
+void add_flue_gas(Sheet& sheet, const Retrace& run) {
   sheet.part("Flue gas");
-  add_flue_gas(sheet, run);
+  const GasMixture& mix = run.gas->mixture();
+  const Amounts n = amounts(run.fuel);
+  const double lambda = run.fire.excess_air_ratio;
+  const double air = lambda * n.oxygen / dry_air().mole_fraction(Species::oxygen);
+  const double x = run.air_water;
+  const double all = air / (1.0 - x) - n.oxygen + n.carbon + n.formed + n.evaporated + n.nitrogen;
+  sheet.step("n", "flue gas of a kilogram of wood", "lambda * n_a / (1 - x_w) - n_O + n_C + n_H + n_W + n_N",
+             all * mole_per_kilogram, stoichiometry(), Carries::sum);
+  sheet.step("y_CO2", "carbon dioxide by volume", "(n_C + lambda * n_a * 0.000314 / 0.99997) / n",
+             mix.mole_fraction(Species::carbon_dioxide), stoichiometry());
+  sheet.step("y_H2O", "water vapour by volume", "(n_H + n_W + lambda * n_a * x_w / (1 - x_w)) / n",
+             mix.mole_fraction(Species::water), stoichiometry());
+  sheet.step("y_O2", "oxygen by volume", "(lambda - 1) * n_O / n", mix.mole_fraction(Species::oxygen), stoichiometry())
+      .losing(lambda / (lambda - 1.0));
+  sheet.step("y_N2", "nitrogen by volume", "(n_N + lambda * n_a * 0.78084 / 0.99997) / n",
+             mix.mole_fraction(Species::nitrogen), stoichiometry());
+  sheet.step("y_Ar", "argon by volume", "lambda * n_a * 0.00934 / 0.99997 / n", mix.mole_fraction(Species::argon),
+             stoichiometry());
+  sheet.step("M", "molar mass of the flue gas",
+             "y_CO2 * 0.0440095 + y_H2O * 0.01801528 + y_O2 * 0.0319988 + y_N2 * 0.0280134 + y_Ar * 0.039948",
+             mix.molar_mass(), stoichiometry(), Carries::sum);
 }
 
 }  // namespace fluewright

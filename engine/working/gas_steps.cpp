@@ -72,10 +72,10 @@ bool transport_covers(const GasMixture& gas, Temperature t) {
 
 void add_density(Sheet& sheet, const SliceCase& c) {
   if (!c.burnt) {
-    sheet.step("M", "molar mass of the moist air", "(1 - x_w) * M_a + x_w * 0.01801528", c.gas->mixture().molar_mass(),
+    sheet.step("M_m", "molar mass of the moist air", "(1 - x_w) * M_a + x_w * 0.01801528", c.gas->mixture().molar_mass(),
                published("ISO 2533; IUPAC conventional atomic weights"));
   }
-  sheet.step("R_g", "gas constant of the gas", "8.314462618 / M", c.gas->gas_constant(), published("CODATA 2018"));
+  sheet.step("R_g", "gas constant of the gas", c.burnt ? "8.314462618 / M" : "8.314462618 / M_m", c.gas->gas_constant(), published("CODATA 2018"));
   sheet.step("rho", "density", "p / (R_g * T_m)", c.gas->density(c.heat.mean, c.absolute()), published("ideal gas"));
 }
 

@@ -40,8 +40,10 @@ enum class FlowFrom {
   excess_air,  ///< air and flue gas from the excess-air ratio
   flue_gas     ///< the excess-air ratio from the flue gas
 };
-/// Wood, air, flue gas: flows, heat, composition.
+/// Wood, air, flows, heat.
 void add_fire(Sheet& sheet, const Retrace& run, FlowFrom from = FlowFrom::excess_air);
+/// What the flue gas is made of.
+void add_flue_gas(Sheet& sheet, const Retrace& run);
 /// Whether the fuel burns at the slice's start.
 [[nodiscard]] bool burns_here(const SliceCase& c);
 /// The air as it comes to the fire of such a slice.

@@ -75,6 +75,12 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(scroll_column(body, this));
 
+  connect(margin_, &Headline::figure_clicked, this, [this] {
+    const auto& worst = document_.assessment().worst_age;
+    if (worst) emit working_wanted(draft_margin(*worst));
+  });
+  connect(exit_, &Headline::figure_clicked, this, [this] { emit working_wanted(HeadlineNumber::exit_temperature); });
+  connect(condensation_, &Headline::figure_clicked, this, [this] { emit working_wanted(HeadlineNumber::condensation); });
   connect(&document_, &Document::changed, this, &AnswerPanel::refresh);
   connect(&document_, &Document::units_changed, this, &AnswerPanel::refresh);
   refresh();

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/desktop/document.hpp"
+#include "engine/working/explain.hpp"
 
 #include <QWidget>
 
@@ -21,6 +22,10 @@ class AnswerPanel : public QWidget {
 
  public:
   explicit AnswerPanel(Document& document, QWidget* parent = nullptr);
+
+ signals:
+  /// A number was clicked: how did it come about?
+  void working_wanted(fluewright::HeadlineNumber number);
 
  private:
   void refresh();

@@ -8,6 +8,7 @@
 #include <QFontMetrics>
 #include <QGridLayout>
 #include <QLabel>
+#include <QMouseEvent>
 #include <QStyle>
 
 #include <algorithm>
@@ -38,6 +39,8 @@ Headline::Headline(Size size, QWidget* parent)
   figure_->setMinimumWidth(1);
   figure_->setFixedHeight(QFontMetrics(type(TypeRole::figure)).height());
   figure_->setAlignment(Qt::AlignLeft | Qt::AlignBottom);
+  figure_->setCursor(Qt::PointingHandCursor);
+  figure_->setToolTip(QStringLiteral("Show the working"));
 
   auto* grid = new QGridLayout(this);
   grid->setContentsMargins(0, 0, 0, 0);
@@ -70,6 +73,11 @@ void Headline::say(const HeadlineWords& words) {
 QString Headline::figure() const { return figure_->text(); }
 QString Headline::state() const { return state_->text(); }
 QString Headline::note() const { return note_->text(); }
+
+void Headline::mouseReleaseEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton && figure_->geometry().contains(event->pos())) emit figure_clicked();
+  QWidget::mouseReleaseEvent(event);
+}
 
 void Headline::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);

@@ -24,7 +24,11 @@ class Headline : public QWidget {
   [[nodiscard]] QString state() const;
   [[nodiscard]] QString note() const;
 
+ signals:
+  void figure_clicked();
+
  protected:
+  void mouseReleaseEvent(QMouseEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
 

@@ -8,6 +8,7 @@
 #include "app/desktop/shell/main_window.hpp"
 #include "app/desktop/shell/memory.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/shared/working_report.hpp"
 
 #include <QAction>
 #include <QActionGroup>
@@ -83,6 +84,13 @@ void Actions::build_view(QMenuBar& bar) {
   QMenu* menu = bar.addMenu(QStringLiteral("&View"));
   add(menu, QStringLiteral("Zoom to &fit"), {QKeySequence(Qt::CTRL | Qt::Key_0)}, [this] { window_.zoom_to_fit(); });
   menu->addSeparator();
+  QMenu* working = menu->addMenu(QStringLiteral("Show the wor&king of"));
+  add(working, QStringLiteral("the selected &piece"), {QKeySequence(Qt::CTRL | Qt::Key_E)},
+      [this] { window_.show_working(std::nullopt); });
+  for (const NamedHeadline& headline : headlines()) {
+    add(working, QString::fromUtf8(word(headline.headline)), {},
+        [this, number = headline.headline] { window_.show_working(number); });
+  }
 
   QMenu* units = menu->addMenu(QStringLiteral("&Units"));
   units_group_ = new QActionGroup(this);

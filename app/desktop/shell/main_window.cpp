@@ -14,6 +14,7 @@
 #include "app/desktop/shell/memory.hpp"
 #include "app/desktop/start/design_thumbnail.hpp"
 #include "app/desktop/start/start_page.hpp"
+#include "app/desktop/working/working_panel.hpp"
 #include "app/shared/library_reader.hpp"
 
 #include <QApplication>
@@ -91,6 +92,8 @@ void MainWindow::build_work() {
   connect(desk_, &DeskWidget::sentence_changed, this, &MainWindow::say);
   plot_ = new PlotPanel(document_);
   answer_ = new AnswerPanel(document_);
+  working_ = new WorkingPanel(document_, this);
+  connect(answer_, &AnswerPanel::working_wanted, this, &MainWindow::show_working);
   editors_ = new EditorTabs(document_);
   editors_->setMinimumHeight(170);
   answer_->setMinimumWidth(320);
@@ -175,6 +178,14 @@ void MainWindow::show_work() {
 }
 
 void MainWindow::zoom_to_fit() { desk_->zoom_to_fit(); }
+
+void MainWindow::show_working(std::optional<HeadlineNumber> number) {
+  if (number) {
+    working_->show_headline(*number);
+  } else {
+    working_->show_piece();
+  }
+}
 
 void MainWindow::go_to(Place place) {
   show_work();

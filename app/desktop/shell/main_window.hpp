@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/desktop/document.hpp"
+#include "engine/working/explain.hpp"
 
 #include <QMainWindow>
 
@@ -20,6 +21,7 @@ class Memory;
 class PlotPanel;
 class Rack;
 class StartPage;
+class WorkingPanel;
 
 /// The one window: rack, drawing desk and plot to the left, answer and editors to the right; or the start page.
 class MainWindow : public QMainWindow {
@@ -34,6 +36,8 @@ class MainWindow : public QMainWindow {
   void show_start();
   void show_work();
   void zoom_to_fit();
+  /// Nothing: the working of the selected piece.
+  void show_working(std::optional<HeadlineNumber> number);
   enum class Place { rack, desk, answer, editors, plot };
   void go_to(Place place);
   /// What is being typed into a field is asked for, as if one had left the field.
@@ -62,6 +66,7 @@ class MainWindow : public QMainWindow {
   PlotPanel* plot_ = nullptr;
   AnswerPanel* answer_ = nullptr;
   EditorTabs* editors_ = nullptr;
+  WorkingPanel* working_ = nullptr;
   bool laid_out_ = false;
   QSplitter* across_ = nullptr;   ///< left part | right column
   QSplitter* drawing_ = nullptr;  ///< rack | desk
