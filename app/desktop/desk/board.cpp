@@ -3,9 +3,11 @@
 #include "app/desktop/desk/board.hpp"
 
 #include "app/desktop/desk/pointer_tool.hpp"
+#include "app/desktop/desk/projection.hpp"
 #include "app/desktop/editors/edit_words.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace fluewright {
@@ -17,8 +19,12 @@ Board::Board(Document& document, QObject* parent)
   connect(&document_, &Document::selection_changed, this, &Board::touch_up);
   connect(&document_, &Document::pointed_changed, this, &Board::touch_up);
   const auto runs = run_types();
-  const auto bench = std::find_if(runs.begin(), runs.end(), [](const PieceType* type) { return type->family == "bench"; });
-  if (!runs.empty()) run_type_ = (bench != runs.end() ? *bench : runs.front())->id;
+  const auto first_of = [&runs](const char* family) {
+    const auto found = std::find_if(runs.begin(), runs.end(), [family](const PieceType* type) { return type->family == family; });
+    return runs.empty() ? std::string() : (found != runs.end() ? *found : runs.front())->id;
+  };
+  run_type_ = first_of("bench");
+  upright_type_ = first_of("stack");
   const auto bends = bend_types();
   if (!bends.empty()) bend_type_ = bends.front()->id;
   follow_document();
@@ -77,6 +83,16 @@ void Board::set_run_type(const std::string& type) {
   if (type == run_type_) return;
   run_type_ = type;
   emit growth_changed();
+}
+
+void Board::set_upright_type(const std::string& type) {
+  if (type == upright_type_) return;
+  upright_type_ = type;
+  emit growth_changed();
+}
+
+const std::string& Board::type_towards(const Heading& heading) const {
+  return std::abs(unit_of(heading).z) > 0.7 ? upright_type_ : run_type_;
 }
 
 void Board::set_bend_type(const std::string& type) {

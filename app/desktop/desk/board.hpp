@@ -46,10 +46,13 @@ class Board : public QObject {
   [[nodiscard]] const std::optional<PortRef>& hovered_end() const { return hovered_end_; }
   void hover_end(std::optional<PortRef> end);
 
-  /// Types that grow the path: straight on and round a corner.
+  /// Types that grow the path: level, upright (a chimney is no bench) and round a corner.
   [[nodiscard]] const std::string& run_type() const { return run_type_; }
+  [[nodiscard]] const std::string& upright_type() const { return upright_type_; }
+  [[nodiscard]] const std::string& type_towards(const Heading& heading) const;
   [[nodiscard]] const std::string& bend_type() const { return bend_type_; }
   void set_run_type(const std::string& type);
+  void set_upright_type(const std::string& type);
   void set_bend_type(const std::string& type);
   [[nodiscard]] std::vector<const PieceType*> run_types() const;
   [[nodiscard]] std::vector<const PieceType*> bend_types() const;
@@ -80,7 +83,7 @@ class Board : public QObject {
   void redraw();           ///< pieces, numbers or colours changed: views make their drawing anew
   void touch_up();         ///< only what lies above changed: views repaint
   void sentence_changed(const QString& sentence);
-  void growth_changed();   ///< run or bend type
+  void growth_changed();   ///< one of the types that grow the path
   void rack_wanted();      ///< somebody pressed Enter on an open end
 
  private:
@@ -94,6 +97,7 @@ class Board : public QObject {
   std::optional<PortRef> focused_end_;
   std::optional<PortRef> hovered_end_;
   std::string run_type_;
+  std::string upright_type_;
   std::string bend_type_;
   std::unique_ptr<Tool> tool_;
   std::vector<std::unique_ptr<Tool>> retired_;

@@ -42,16 +42,21 @@ QWidget* DeskWidget::make_strip() {
   auto* row = new QHBoxLayout(strip);
   row->setContentsMargins(10, 5, 6, 5);
   row->setSpacing(6);
-  run_ = choice(tr("What the path grows with"));
+  run_ = choice(tr("What the path grows with on the level"));
+  upright_run_ = choice(tr("What it grows with upright"));
   bend_ = choice(tr("What it turns with"));
   step_ = choice(tr("Grid step"));
   fill_growth();
   fill_steps();
   run_caption_ = caption({}, run_);
+  upright_caption_ = caption({}, upright_run_);
   bend_caption_ = caption({}, bend_);
   row->addWidget(run_caption_);
   row->addWidget(run_);
-  row->addSpacing(6);
+  row->addSpacing(2);
+  row->addWidget(upright_caption_);
+  row->addWidget(upright_run_);
+  row->addSpacing(2);
   row->addWidget(bend_caption_);
   row->addWidget(bend_);
   row->addStretch(1);
@@ -59,6 +64,8 @@ QWidget* DeskWidget::make_strip() {
   row->addWidget(step_);
   word_captions();
   connect(run_, &QComboBox::activated, this, [this] { board_->set_run_type(run_->currentData().toString().toStdString()); });
+  connect(upright_run_, &QComboBox::activated, this,
+          [this] { board_->set_upright_type(upright_run_->currentData().toString().toStdString()); });
   connect(bend_, &QComboBox::activated, this, [this] { board_->set_bend_type(bend_->currentData().toString().toStdString()); });
   connect(step_, &QComboBox::activated, this, [this] { document_.set_grid_step(step_->currentData().toDouble() * metre); });
   return strip;
@@ -68,6 +75,7 @@ void DeskWidget::word_captions() {
   constexpr int room_for_words = 760;
   const bool wide = width() >= room_for_words;
   run_caption_->setText(wide ? tr("Grows with") : tr("Run"));
+  upright_caption_->setText(wide ? tr("upright") : tr("Up"));
   bend_caption_->setText(wide ? tr("turns with") : tr("Turn"));
 }
 
@@ -106,6 +114,7 @@ void DeskWidget::fill_growth() {
     }
   };
   fill(*run_, board_->run_types());
+  fill(*upright_run_, board_->run_types());
   fill(*bend_, board_->bend_types());
 }
 
@@ -118,6 +127,7 @@ void DeskWidget::fill_steps() {
 
 void DeskWidget::show_choices() {
   run_->setCurrentIndex(run_->findData(QString::fromStdString(board_->run_type())));
+  upright_run_->setCurrentIndex(upright_run_->findData(QString::fromStdString(board_->upright_type())));
   bend_->setCurrentIndex(bend_->findData(QString::fromStdString(board_->bend_type())));
   from_->setCurrentIndex(from_->findData(static_cast<int>(elevation_->projection().kind())));
   tint_->setCurrentIndex(tint_->findData(static_cast<int>(document_.tint())));

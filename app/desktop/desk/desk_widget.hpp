@@ -70,8 +70,10 @@ class DeskWidget : public QWidget {
   DeskView* isometric_;
   QSplitter* upright_ = nullptr;   ///< elevation over plan
   QLabel* run_caption_ = nullptr;
+  QLabel* upright_caption_ = nullptr;
   QLabel* bend_caption_ = nullptr;
   QComboBox* run_ = nullptr;
+  QComboBox* upright_run_ = nullptr;
   QComboBox* bend_ = nullptr;
   QComboBox* step_ = nullptr;
   QComboBox* from_ = nullptr;

@@ -26,7 +26,10 @@ QString name_of(const Board& board, const std::string& type) {
 void settle_in(Board& board, const std::string& type, const PieceId& touched) {
   go_on_from(board, touched);
   const PieceType* found = board.document().library().piece_type(type);
-  if (found != nullptr && found->shape == "run" && found->family != "fire") board.set_run_type(type);
+  const Piece* piece = board.document().design().piece(touched);
+  if (piece == nullptr || found == nullptr || found->shape != "run" || found->family == "fire") return;
+  const bool upright = std::abs(unit_of(piece->heading).z) > 0.7;
+  upright ? board.set_upright_type(type) : board.set_run_type(type);
 }
 
 GridPoint on_grid(const Board& board, const Metres& m) {

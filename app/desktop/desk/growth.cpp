@@ -41,7 +41,7 @@ EditResult grow_legs(const Board& board, const Design& base, const PortRef& end,
   PortRef from = end;
   for (std::size_t i = 0; i < legs.size(); ++i) {
     EditResult grown = grow(*result.design, board.document().library(), from, legs[i].heading, legs[i].length,
-                            board.run_type(), board.bend_type());
+                            board.type_towards(legs[i].heading), board.bend_type());
     if (!grown.design) return grown;
     result = std::move(grown);
     if (i + 1 == legs.size()) break;

@@ -96,11 +96,23 @@ void MarkPainter::paint_length(const DrawnPiece& piece) {
     taken_.push_back(place);
     painter_.save();
     painter_.setTransform(turn, true);
-    painter_.setPen(theme().inks.faint_ink);
-    painter_.drawText(flat, Qt::AlignCenter, words);
+    paint_haloed(flat, words);
     painter_.restore();
     return;
   }
+}
+
+void MarkPainter::paint_haloed(const QRectF& box, const QString& words) {
+  const QFontMetricsF metrics(painter_.font());
+  QPainterPath letters;
+  letters.addText(QPointF(box.center().x() - 0.5 * metrics.horizontalAdvance(words),
+                          box.center().y() + 0.5 * (metrics.ascent() - metrics.descent())),
+                  painter_.font(), words);
+  painter_.setBrush(Qt::NoBrush);
+  painter_.setPen(QPen(theme().inks.paper, 3.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  painter_.drawPath(letters);
+  painter_.setPen(theme().inks.faint_ink);
+  painter_.drawText(box, Qt::AlignCenter, words);
 }
 
 bool MarkPainter::is_clear(const QPolygonF& place, const PieceId& own) const {

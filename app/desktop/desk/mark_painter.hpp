@@ -44,6 +44,8 @@ class MarkPainter {
   void paint_handle(QPointF at, bool lit, bool filled);
   void paint_warning(QPointF at, bool fault);
   void paint_length(const DrawnPiece& piece);
+  /// On a rim of paper, so that hatches and grid lines do not run through it.
+  void paint_haloed(const QRectF& box, const QString& words);
   void paint_gap(const PortRef& port);
   [[nodiscard]] QPointF beside(const DrawnPiece& piece, const QRectF& mark) const;
   [[nodiscard]] bool is_clear(const QPolygonF& place, const PieceId& own) const;

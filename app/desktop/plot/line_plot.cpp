@@ -118,6 +118,7 @@ void LinePlot::Drawing::redraw() {
   if (empty) {
     auto* words = write(empty_words, theme().inks.faint_ink, 0.5, 0.5, Qt::AlignCenter);
     words->position->setType(QCPItemPosition::ptAxisRectRatio);
+    words->position->setCoords(0.5, 0.5);  // a change of type keeps the pixel, not the ratio
     words->setFont(type(TypeRole::body));
     queue();
     return;

@@ -30,7 +30,7 @@ void draw_bench_and_chimney(Drafter& hand) {
   Drafter::settle();
   hand.carry("tee", hand.ring(hand.plan(), hand.ready().ref));
   Drafter::settle();
-  hand.choose_growth("stack_insulated");
+  hand.choose_upright("stack_insulated");
   hand.board().focus_end(PortRef{hand.piece("tee").id, "branch"});
   hand.pull(hand.front(), heading_up(), 4.0);
   Drafter::settle();

@@ -219,7 +219,7 @@ TEST(Keyboard, DrawsAPathWithoutTheMouse) {
   // Up with ten more grid steps than offered at first, the elbow put in by itself.
   hand.key(Qt::Key_PageUp);
   EXPECT_EQ(hand.count("elbow_smooth"), 1u);
-  const PieceId chimney = hand.piece("bench_pipe", 1).id;
+  const PieceId chimney = hand.piece(hand.board().upright_type()).id;
   const Length offered = hand.length_of_piece(chimney);
   hand.key(Qt::Key_PageUp, Qt::ShiftModifier);
   EXPECT_NEAR(in(hand.length_of_piece(chimney) - offered, millimetre), 250.0, 1e-6);

@@ -105,16 +105,15 @@ struct Drafter : Desk {
     return place(view, {from.x + metres_on * unit.x, from.y + metres_on * unit.y, from.z + metres_on * unit.z});
   }
 
-  /// What the path grows with, by the list above the views.
-  void choose_growth(const std::string& type) {
+  /// What the path grows with upright, by the list above the views.
+  void choose_upright(const std::string& type) {
     for (auto* list : desk().findChildren<QComboBox*>()) {
+      if (!list->accessibleName().contains(QLatin1String("upright"))) continue;
       const int row = list->findData(QString::fromStdString(type));
-      if (row < 0) continue;
       list->setFocus();
-      while (list->currentIndex() != row) key(list->currentIndex() < row ? Qt::Key_Down : Qt::Key_Up);
-      return;
+      while (row >= 0 && list->currentIndex() != row) key(list->currentIndex() < row ? Qt::Key_Down : Qt::Key_Up);
     }
-    ADD_FAILURE() << "nothing grows with " << type;
+    EXPECT_EQ(board().upright_type(), type);
   }
 
   /// Rack to sheet with the mouse held down.
