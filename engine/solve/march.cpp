@@ -17,9 +17,10 @@ namespace {
 constexpr int rounds_at_start = 6;
 constexpr int rounds_along = 2;
 /// Rounds of the exchange between a riser and the gas around it; the coupling is weak (an insulated wall).
-/// Going forward the last walk passes the riser first and takes its loss as it is; going backward the loss must have settled.
+/// Going forward the last walk passes the riser first and takes its loss as it is; going backward the loss must have settled
+/// before, so the rounds close in on it by the secant rule.
 constexpr int jacket_rounds_forward = 2;
-constexpr int jacket_rounds_backward = 10;
+constexpr int jacket_rounds_backward = 7;
 
 /// Whether a crack in the stretch's wall would let smoke into the room.
 bool opens_to_room(const Stretch& stretch) {
@@ -41,6 +42,11 @@ struct JacketExchange {
   Power from_riser{};
   Area chamber_surface{};
   bool active = false;
+
+  void surround_riser(Temperature gas, FilmCoefficient film) {
+    chamber_gas = gas;
+    chamber_film = film;
+  }
 };
 
 /// One walk through the path. Copyable on purpose: the jacket exchange repeats a part of the walk from a saved state.
@@ -278,6 +284,26 @@ class Walk {
   friend JacketExchange exchanged(const Walk& start, const JacketGroup& group, const SlicedPath& path, bool forward);
 };
 
+/// Closes in on a value that a walk gives back changed, until it comes back as it was: one secant step a round.
+class SecantRounds {
+ public:
+  /// The next value to try after `tried` came back as `given`.
+  Power next(Power tried, Power given) {
+    const Power off = given - tried;
+    const bool turns = any_ && off_ != off;
+    const Power next = turns ? Power(tried - off * ((tried - tried_) / (off - off_))) : given;
+    any_ = true;
+    tried_ = tried;
+    off_ = off;
+    return next;
+  }
+
+ private:
+  bool any_ = false;
+  Power tried_{};
+  Power off_{};
+};
+
 /// The riser's loss and the temperature of the gas around it, by repeating both walks.
 JacketExchange exchanged(const Walk& start, const JacketGroup& group, const SlicedPath& path, bool forward) {
   JacketExchange jacket;
@@ -285,7 +311,8 @@ JacketExchange exchanged(const Walk& start, const JacketGroup& group, const Slic
   jacket.chamber_gas = midway(start.temperature_, start.surround_->room);
   for (std::size_t i = group.chamber; i < group.last; ++i) jacket.chamber_surface += path.slices[i].surface;
   const int rounds = forward ? jacket_rounds_forward : jacket_rounds_backward;
-  for (int round = 0; round < rounds; ++round) {
+  SecantRounds secant;
+  for (int round = 1; round <= rounds; ++round) {
     Walk walk = start;
     walk.jacket = jacket;
     walk.riser_heat_ = {};
@@ -296,15 +323,17 @@ JacketExchange exchanged(const Walk& start, const JacketGroup& group, const Slic
       const std::size_t i = forward ? group.first + n : group.last - 1 - n;
       if (forward && i == group.chamber) walk.jacket.from_riser = walk.riser_heat_;
       walk.pass(i, nullptr);
-      if (i >= group.chamber) {
-        const Ratio share = path.slices[i].surface / jacket.chamber_surface;
-        weighted += share * walk.heat_.mean.above_zero();
-        film += share * walk.heat_.film;
-      }
+      if (i < group.chamber) continue;
+      const Ratio share = path.slices[i].surface / jacket.chamber_surface;
+      weighted += share * walk.heat_.mean.above_zero();
+      film += share * walk.heat_.film;
+      if (!forward && i == group.chamber) walk.jacket.surround_riser(Temperature::above_zero(weighted), film);
     }
-    jacket.chamber_gas = Temperature::above_zero(weighted);
-    jacket.chamber_film = film;
-    jacket.from_riser = walk.riser_heat_;
+    jacket.surround_riser(Temperature::above_zero(weighted), film);
+    // What the last round tried stands: it came back as it was.
+    if (forward || round < rounds) {
+      jacket.from_riser = forward ? walk.riser_heat_ : secant.next(jacket.from_riser, walk.riser_heat_);
+    }
   }
   return jacket;
 }

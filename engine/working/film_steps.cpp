@@ -6,6 +6,7 @@
 #include "engine/heat/outside_film.hpp"
 #include "engine/working/slice_case.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -115,7 +116,8 @@ void add_jet(Sheet& sheet, const SliceCase& c, const Lid& lid) {
   const Ratio nusselt = jet_nusselt(reynolds, c.gas->prandtl(t), spread, lid.jet_gap / d);
   sheet.given("D_j", "bore of the riser below", d, as_drawn());
   sheet.given("H_j", "from its rim to the lid", lid.jet_gap, as_drawn());
-  sheet.step("x_j", "its bore over the lid's radius", "2 * D_j / D_l", spread, by_definition());
+  sheet.step("x_j", "its bore over the lid's radius; at most where the relation turns", "min(2 * D_j / D_l, 1 / 2.2)",
+             Ratio(std::min(spread.value(), jet_smallest_spread)), by_definition());
   sheet.step("Re_j", "Reynolds number of the jet", "4 * mdot / (pi * D_j * mu)", reynolds, by_definition());
   sheet.step("Nu_j", "Nusselt number of a jet on a plate",
              "Pr^0.42 * x_j * (1 - 1.1 * x_j) / (1 + 0.1 * (H_j / D_j - 6) * x_j) * 2 * sqrt(Re_j * (1 + 0.005 * Re_j^0.55))",
