@@ -36,7 +36,7 @@ struct ToBare {
   Bare operator()(SpecificEnergy v) const { return {in(v, joule_per_kilogram), "J/kg"}; }
   Bare operator()(SpecificHeat v) const { return {in(v, joule_per_kilogram_kelvin), "J/(kg K)"}; }
   Bare operator()(MolarMass v) const { return {in(v, kilogram_per_mole), "kg/mol"}; }
-  Bare operator()(MolarContent v) const { return {in(v, MolarContent(mole / kilogram)), "mol/kg"}; }
+  Bare operator()(SpecificAmount v) const { return {in(v, mole_per_kilogram), "mol/kg"}; }
   Bare operator()(FilmCoefficient v) const { return {in(v, watt_per_square_metre_kelvin), "W/(m² K)"}; }
   Bare operator()(ThermalResistance v) const { return {in(v, square_metre_kelvin_per_watt), "m² K/W"}; }
   Bare operator()(Conductivity v) const { return {in(v, watt_per_metre_kelvin), "W/(m K)"}; }

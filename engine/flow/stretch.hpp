@@ -5,6 +5,7 @@
 // What a piece hands to the solver: stretches of flue with one section each. A stretch knows shape and
 // surroundings; it knows no flow and no temperature.
 
+#include "engine/flow/junction.hpp"
 #include "engine/flow/section.hpp"
 #include "engine/library/library.hpp"
 #include "engine/quantities/quantities.hpp"
@@ -95,22 +96,44 @@ struct BranchEnd {
   EndKind kind = EndKind::node;
   std::size_t node = 0;    ///< for EndKind::node
   Length height{};         ///< above the floor
+  JunctionPort port = JunctionPort::run_in;  ///< for EndKind::node: which of the junction's ports this end is
+  bool cap = false;        ///< for EndKind::outdoor_air: the top of the stack, where the wind's pressure acts
 };
 
-/// A run of stretches between two ends, in the direction in which it is written.
+/// A hole without length between two ends: a leaky joint, a draft regulator's flap.
+struct Opening {
+  std::size_t piece = 0;   ///< index in Design::pieces
+  Area area{};             ///< of the hole, or of the flap standing wide open
+  Area shut_area{};        ///< what a shut flap leaks by
+  std::optional<Pressure> set_draft;  ///< a flap: the draft above which it opens; a plain hole has none
+  Pressure span{};         ///< a flap: it stands wide open this much above
+};
+
+/// A run of stretches between two ends, in the direction in which it is written; or an opening.
 struct Branch {
   BranchEnd from;
   BranchEnd to;
   std::vector<Stretch> stretches;
+  std::optional<Opening> opening;  ///< in place of stretches
+};
+
+/// Where three branches meet.
+struct NetworkNode {
+  std::size_t piece = 0;   ///< index in Design::pieces
+  Length height{};         ///< above the floor
+  JunctionForm form;
 };
 
 /// The flue as a network. A plain heater is one branch from room air to outdoor air; tees and wyes make nodes.
 struct FlueNetwork {
-  std::size_t node_count = 0;
+  std::vector<NetworkNode> nodes;
   std::vector<Branch> branches;
+  /// The branches from the inlet through the fire to the cap, in that order and written that way. A series path is its
+  /// own main path.
+  std::vector<std::size_t> main_path{0};
 
   /// One branch from the room (or an outside-air duct) to the outdoors, with one fire on it.
-  [[nodiscard]] bool is_series() const { return branches.size() == 1 && node_count == 0; }
+  [[nodiscard]] bool is_series() const { return branches.size() == 1 && nodes.empty(); }
 };
 
 }  // namespace fluewright

@@ -76,6 +76,18 @@ FlueGas flue_gas(const WoodFuel& fuel, Ratio excess_air_ratio, Ratio air_water_m
   return {GasMixture{flue_amounts(n, dry, air_water)}, burnt * (air_mass + 1.0 - ash), burnt * air_mass, burnt};
 }
 
+Reaction reaction_of(const WoodFuel& fuel) {
+  const Amounts n = amounts(fuel);
+  Reaction r;
+  r.added[index_of(Species::carbon_dioxide)] = n.carbon_dioxide * mole_per_kilogram;
+  r.added[index_of(Species::water)] = (n.water_formed + n.water_evaporated) * mole_per_kilogram;
+  r.added[index_of(Species::nitrogen)] = n.nitrogen * mole_per_kilogram;
+  r.added[index_of(Species::oxygen)] = -n.oxygen_needed * mole_per_kilogram;
+  r.oxygen_needed = n.oxygen_needed * mole_per_kilogram;
+  r.mass = 1.0 - fuel.analysis.ash * (1.0 - fuel.moisture);
+  return r;
+}
+
 Ratio maximum_carbon_dioxide(const WoodFuel& fuel) {
   const GasMixture gas = flue_gas(fuel, 1.0, 0.0).mixture;
   return gas.mole_fraction(Species::carbon_dioxide) / (1.0 - gas.mole_fraction(Species::water));

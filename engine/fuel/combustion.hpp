@@ -30,6 +30,18 @@ struct FlueGas {
 /// gas is then that of a ratio of 1 and both flows per kilogram of wood shrink by the ratio (burnt_share).
 [[nodiscard]] FlueGas flue_gas(const WoodFuel& fuel, Ratio excess_air_ratio, Ratio air_water_mole_fraction);
 
+/// What a kilogram of wood as fired does to the gas that passes it when it burns completely.
+struct Reaction {
+  /// Put into the gas, in the order of Species; oxygen is taken out and so negative.
+  std::array<SpecificAmount, species_count> added{};
+  SpecificAmount oxygen_needed{};
+  /// Mass that the gas gains: all but the ash [kg/kg].
+  Ratio mass = 1.0;
+};
+
+/// The same chemistry as flue_gas(), for a stream of any make: air that already carries flue gas, say.
+[[nodiscard]] Reaction reaction_of(const WoodFuel& fuel);
+
 /// Carbon dioxide by volume in the dry flue gas when no air is in excess, the CO2max of flue-gas analysers.
 [[nodiscard]] Ratio maximum_carbon_dioxide(const WoodFuel& fuel);
 

@@ -227,7 +227,7 @@ class Tracer {
     const Length end =
         branch.stretches.empty() ? inlet.at.z : branch.stretches.back().start_height + branch.stretches.back().rise;
     branch.to = {ends_outdoors_ ? EndKind::outdoor_air : EndKind::node, 0, end};
-    network.node_count = ends_outdoors_ ? 0 : 1;
+    if (!ends_outdoors_) network.nodes.resize(1);
   }
 
   const Design& design_;

@@ -59,6 +59,8 @@ using VolumeFlow = detail::quotient<Volume, Time>;
 using SpecificEnergy = detail::quotient<Energy, Mass>;
 /// Specific heat capacity or specific gas constant [J/(kg K)]
 using SpecificHeat = detail::quotient<SpecificEnergy, TemperatureDifference>;
+/// [mol/kg]
+using SpecificAmount = detail::quotient<AmountOfSubstance, Mass>;
 /// [kg/mol]
 using MolarMass = detail::quotient<Mass, AmountOfSubstance>;
 /// [J/(mol K)]
@@ -112,6 +114,7 @@ inline constexpr MassFlow kilogram_per_second = kilogram / second;
 inline constexpr MassFlow kilogram_per_hour = kilogram / hour;
 inline constexpr SpecificEnergy joule_per_kilogram = joule / kilogram;
 inline constexpr SpecificHeat joule_per_kilogram_kelvin = joule_per_kilogram / kelvin;
+inline constexpr SpecificAmount mole_per_kilogram = mole / kilogram;
 inline constexpr MolarMass kilogram_per_mole = kilogram / mole;
 inline constexpr MolarHeat joule_per_mole_kelvin = joule / mole / kelvin;
 inline constexpr HeatFlux watt_per_square_metre = watt / square_metre;

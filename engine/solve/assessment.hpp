@@ -22,8 +22,8 @@ inline constexpr std::array bench_ages{BenchAge::cold_bench, BenchAge::one_hour,
 /// The word for the whole.
 enum class Verdict { draws, marginal, will_not_draw };
 
-/// The gas and its wall in one slice, in flow order. Pressures and losses add up along the rows: room gauge at the
-/// inlet + sum of buoyancy - sum of loss = gauge pressure at the cap.
+/// The gas and its wall in one slice, in the order of the path. Pressures and losses add up along the rows: room gauge
+/// at the inlet + sum of buoyancy + sum of fan - sum of loss = gauge pressure at the cap.
 struct SliceState {
   std::size_t piece = 0;      ///< index in Design::pieces
   Length s{};                 ///< from the inlet to the slice's end, along the gas
@@ -50,6 +50,7 @@ struct SliceState {
   Pressure acceleration{};    ///< part of loss: gas that is heated or cooled
   Pressure loss{};            ///< friction + local + acceleration
   Pressure buoyancy{};
+  Pressure fan{};             ///< what a running fan adds
 };
 
 /// Where the fire's heat goes.
@@ -90,7 +91,7 @@ struct DesignFlow {
 
 /// A flow at which buoyancy and losses balance.
 struct OperatingPoint {
-  bool forward = true;          ///< false: gas runs from the cap to the room
+  bool forward = true;          ///< false: gas runs from the cap to the room, or the fire's own branch runs backward
   bool stable = true;
   MassFlow flue_gas{};          ///< signed: negative runs backwards
   Ratio excess_air_ratio = 0.0; ///< of the air that reaches the fire
@@ -100,6 +101,8 @@ struct OperatingPoint {
   Temperature exit_temperature; ///< at the cap (forward) or at the feed's mouth (backward)
   HeatBalance heat;
   Pressure residual{};          ///< what is left of the pressure balance
+  std::vector<MassFlow> branch_flows;  ///< a branched path: by branch, signed, where the gas comes in; else empty
+  MassFlow smoke_to_room{};     ///< gas that has been through the fire and comes out into the room
 };
 
 struct AssessOptions {

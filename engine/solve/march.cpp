@@ -52,21 +52,30 @@ struct JacketExchange {
 /// One walk through the path. Copyable on purpose: the jacket exchange repeats a part of the walk from a saved state.
 class Walk {
  public:
-  Walk(const SlicedPath& path, const Surround& surround, const FireState& fire, const GasTable& before,
-       const GasTable& after, WallAge age)
-      : path_{&path}, surround_{&surround}, fire_{&fire}, after_{&after}, age_{age}, gas_{&before}, flow_{fire.air} {
-    const BranchEnd& source = fire.forward ? path.branch->from : path.branch->to;
-    const bool from_room = source.kind == EndKind::room_air;
-    temperature_ = from_room ? surround.room : surround.outdoor;
+  Walk(const SlicedPath& path, const Surround& surround, const Stream& in, const FireState& fire, const GasTable& after,
+       WallAge age)
+      : path_{&path},
+        surround_{&surround},
+        fire_{&fire},
+        after_{&after},
+        age_{age},
+        gas_{in.gas},
+        flow_{fire.air},
+        burning_passed_{in.flue_gas},
+        co2_{in.co2},
+        h2o_{in.h2o},
+        temperature_{in.temperature},
+        total_pressure_{in.total},
+        vapour_left_{in.vapour_left} {
     heat_.wall = heat_.surface = heat_.mean = temperature_;
-    inlet_enthalpy_ = fire.air * before.specific_enthalpy(temperature_);
-    total_pressure_ = surround.gauge_at(path.branch->from);
+    inlet_enthalpy_ = fire.air * gas_->specific_enthalpy(temperature_);
   }
 
   void pass(std::size_t index, std::vector<SliceState>* rows, std::vector<SliceVisit>* visits = nullptr) {
     const Slice& slice = path_->slices[index];
     const Stretch& stretch = path_->stretch_of(slice);
     const MarchTotals before = totals_;
+    came_in_ = temperature_;
     if (fire_->forward ? slice.opens_stretch : slice.closes_stretch) enter(slice.stretch, stretch);
     SliceVisit visit;
     visit.slice = index;
@@ -78,16 +87,18 @@ class Walk {
     if (rows != nullptr) add_row(slice, stretch, before, *rows);
   }
 
-  /// The jet's kinetic energy is lost where the gas leaves.
-  void finish(std::vector<SliceState>* rows) {
+  /// The jet's kinetic energy is lost where the gas leaves into the open.
+  void finish(bool to_free_air, std::vector<SliceState>* rows) {
+    totals_.exit = temperature_;
+    totals_.stack = flow_ * gas_->specific_enthalpy(temperature_) - inlet_enthalpy_;
+    totals_.vapour_left = vapour_left_;
+    if (!to_free_air) return;
     const Stretch& last = fire_->forward ? path_->branch->stretches.back() : path_->branch->stretches.front();
     const Pressure head = velocity_head(last.section.area());
     totals_.local += head;
-    totals_.exit = temperature_;
-    totals_.stack = flow_ * gas_->specific_enthalpy(temperature_) - inlet_enthalpy_;
     if (rows != nullptr && !rows->empty()) {
-      rows->back().local += head;
-      rows->back().loss += head;
+      rows->back().local += way() * head;
+      rows->back().loss += way() * head;
     }
   }
 
@@ -102,6 +113,8 @@ class Walk {
   }
 
  private:
+  /// +1 with the branch as it is written, -1 against it.
+  [[nodiscard]] double way() const { return fire_->forward ? 1.0 : -1.0; }
   [[nodiscard]] Density density() const { return gas_->density(temperature_, surround_->absolute); }
   [[nodiscard]] Pressure velocity_head(Area area) const {
     const MassFlux g = flow_ / area;
@@ -217,31 +230,40 @@ class Walk {
   void add_row(const Slice& slice, const Stretch& stretch, const MarchTotals& before, std::vector<SliceState>& rows) {
     SliceState row;
     row.piece = stretch.piece;
-    row.s = slice.end_s;
     row.length = slice.length;
     row.z = slice.end_height;
     row.room_gauge = surround_->room_gauge(slice.end_height);
     row.beside_room = opens_to_room(stretch);
-    row.gas = temperature_;
+    row.gas = fire_->forward ? temperature_ : came_in_;
     row.wall = heat_.wall;
     row.surface = heat_.surface;
     row.density = density_;
-    row.velocity = flow_ / stretch.section.area() / density_;
+    row.velocity = way() * flow_ / stretch.section.area() / density_;
     row.reynolds = heat_.reynolds;
     row.friction_factor = heat_.friction_factor;
     row.nusselt = heat_.nusselt;
     row.film = heat_.film;
     row.overall = heat_.overall;
     row.heat = heat_.through_wall;
-    row.friction = totals_.friction - before.friction;
-    row.local = totals_.local - before.local;
-    row.acceleration = totals_.acceleration - before.acceleration;
+    row.friction = way() * (totals_.friction - before.friction);
+    row.local = way() * (totals_.local - before.local);
+    row.acceleration = way() * (totals_.acceleration - before.acceleration);
     row.loss = row.friction + row.local + row.acceleration;
     row.buoyancy = totals_.buoyancy - before.buoyancy;
-    total_pressure_ += row.buoyancy - row.loss;
-    row.gauge = total_pressure_ - velocity_head(stretch.section.area());
+    step_pressure(slice, stretch, row);
     wet(slice, row);
     rows.push_back(row);
+  }
+
+  /// Static pressure at the slice's end as the branch is written: where the gas leaves it going forward, and where it
+  /// comes in going backward.
+  void step_pressure(const Slice& slice, const Stretch& stretch, SliceState& row) {
+    const Pressure gained = row.buoyancy + row.fan - row.loss;
+    if (fire_->forward) total_pressure_ += gained;
+    const MassFlux g = flow_ / stretch.section.area();
+    row.gauge = total_pressure_ - 0.5 * g * g / gas_->density(row.gas, surround_->absolute);
+    if (!fire_->forward) total_pressure_ -= gained;
+    row.s = slice.end_s;
   }
 
   /// Water that leaves the gas on a wall below the dew point; what has condensed is gone for the slices after.
@@ -273,6 +295,7 @@ class Walk {
   Pressure co2_{};
   Pressure h2o_{};
   Temperature temperature_;
+  Temperature came_in_;  ///< at the slice the gas is passing
   Density density_{};
   Power inlet_enthalpy_{};
   Power riser_heat_{};
@@ -342,7 +365,19 @@ JacketExchange exchanged(const Walk& start, const JacketGroup& group, const Slic
 
 MarchTotals March::run(const FireState& fire, const GasTable& before, const GasTable& after, WallAge age,
                        std::vector<SliceState>* rows, std::vector<SliceVisit>* visits) const {
-  Walk walk{*path_, *surround_, fire, before, after, age};
+  const BranchEnd& source = fire.forward ? path_->branch->from : path_->branch->to;
+  Stream in;
+  in.gas = &before;
+  in.flow = fire.air;
+  in.forward = fire.forward;
+  in.temperature = source.kind == EndKind::room_air ? surround_->room : surround_->outdoor;
+  in.total = surround_->gauge_at(source);
+  return run(in, fire, after, true, age, rows, visits);
+}
+
+MarchTotals March::run(const Stream& in, const FireState& fire, const GasTable& after, bool to_free_air, WallAge age,
+                       std::vector<SliceState>* rows, std::vector<SliceVisit>* visits) const {
+  Walk walk{*path_, *surround_, in, fire, after, age};
   const std::size_t count = path_->slices.size();
   for (std::size_t n = 0; n < count; ++n) {
     const std::size_t i = fire.forward ? n : count - 1 - n;
@@ -353,7 +388,7 @@ MarchTotals March::run(const FireState& fire, const GasTable& before, const GasT
     }
     walk.pass(i, rows, visits);
   }
-  walk.finish(rows);
+  walk.finish(to_free_air, rows);
   return walk.totals();
 }
 

@@ -6,6 +6,7 @@
 #include "engine/solve/assessment.hpp"
 #include "engine/solve/slice_heat.hpp"
 #include "engine/solve/slice_visit.hpp"
+#include "engine/solve/stream.hpp"
 
 #include <vector>
 
@@ -29,12 +30,14 @@ struct MarchTotals {
   Pressure friction{};      ///< all losses positive along the flow, whichever way it runs
   Pressure local{};         ///< fittings, steps, entry, exit
   Pressure acceleration{};
+  Pressure fan{};           ///< what fans add, positive when they drive forward
   Power to_room{};
   Power into_mass{};
   Power to_outdoors{};
   Power stack{};            ///< with the leaving gas, above the air that came in
   Temperature fire;
   Temperature exit;
+  Ratio vapour_left = 1.0;  ///< of the water in the gas as it leaves; worked out with rows only
 
   [[nodiscard]] Pressure loss() const { return friction + local + acceleration; }
 };
@@ -48,6 +51,14 @@ class March {
   /// (forward marches only) and `visits` what each slice was given, for the working.
   [[nodiscard]] MarchTotals run(const FireState& fire, const GasTable& before, const GasTable& after, WallAge age,
                                 std::vector<SliceState>* rows = nullptr,
+                                std::vector<SliceVisit>* visits = nullptr) const;
+
+  /// The same from any stream. `fire.air` is the stream's flow; where the branch has no fire, so is `fire.flue`, and
+  /// `after` is never met. `to_free_air`: the gas leaves the branch into the open and its velocity head is lost.
+  /// Rows are in flow order, with the places and the signs of the branch as it is written: a row of a stream that runs
+  /// against it has a velocity and losses below zero, so that pressures still add up along the branch.
+  [[nodiscard]] MarchTotals run(const Stream& in, const FireState& fire, const GasTable& after, bool to_free_air,
+                                WallAge age, std::vector<SliceState>* rows = nullptr,
                                 std::vector<SliceVisit>* visits = nullptr) const;
 
  private:

@@ -3,8 +3,15 @@ set(ROOM_SOURCES
     burning.cpp
     design_flow.cpp
     march.cpp
+    network_equations.cpp
+    network_march.cpp
+    network_mixing.cpp
+    network_run.cpp
+    network_stability.cpp
+    node_solver.cpp
     operating_points.cpp
     physics_findings.cpp
     slice_heat.cpp
     sliced_path.cpp
+    stream_burning.cpp
     surround.cpp)

@@ -9,8 +9,6 @@ namespace fluewright {
 
 namespace {
 
-constexpr MolarContent mole_per_kilogram = mole / kilogram;
-
 Citation ideal_gas() { return published("ideal gas"); }
 Citation stoichiometry() { return published("stoichiometry; IUPAC conventional atomic weights"); }
 Citation standard_air() { return published("ISO 2533"); }

@@ -19,15 +19,13 @@
 
 namespace fluewright {
 
-/// Amount of substance per mass [mol/kg].
-using MolarContent = detail::quotient<AmountOfSubstance, Mass>;
 /// What a surface as a whole lets through per kelvin [W/K].
 using Conductance = detail::quotient<Power, TemperatureDifference>;
 
 /// A number of the working with its unit.
 using WorkingValue =
     std::variant<Ratio, Length, Area, Volume, Time, Temperature, TemperatureDifference, Velocity, Pressure, Density,
-                 MassFlow, MassFlux, VolumeFlow, Power, HeatFlux, SpecificEnergy, SpecificHeat, MolarMass, MolarContent,
+                 MassFlow, MassFlux, VolumeFlow, Power, HeatFlux, SpecificEnergy, SpecificHeat, MolarMass, SpecificAmount,
                  FilmCoefficient, ThermalResistance, Conductivity, Conductance, DynamicViscosity, Diffusivity,
                  ArealHeatCapacity, Angle>;
 

@@ -90,7 +90,7 @@ std::vector<Include> includes_of(const ProjectFile& file) {
   return found;
 }
 
-TEST(TheWall, LetsOnlyItsOwnHeadersBoostAndPlainStandardOnesIntoTheEngine) {
+TEST(TheWall, LetsOnlyItsOwnHeadersBoostEigenAndPlainStandardOnesIntoTheEngine) {
   // Nothing here opens a file, prints, looks at a clock, starts a thread or throws dice.
   const std::set<std::string> plain{"algorithm", "array",     "bit",       "cassert",     "charconv",    "cmath",
                                     "compare",   "complex",   "concepts",  "cstddef",     "cstdint",     "cstdlib",
@@ -102,8 +102,9 @@ TEST(TheWall, LetsOnlyItsOwnHeadersBoostAndPlainStandardOnesIntoTheEngine) {
     for (const auto& include : includes_of(file)) {
       const bool ours = !include.system && include.name.starts_with("engine/");
       const bool boost = include.system && include.name.starts_with("boost/");
+      const bool eigen = include.system && include.name.starts_with("Eigen/");
       const bool standard = include.system && plain.contains(include.name);
-      EXPECT_TRUE(ours || boost || standard) << include.where;
+      EXPECT_TRUE(ours || boost || eigen || standard) << include.where;
     }
   }
 }
@@ -123,11 +124,12 @@ TEST(TheWall, KeepsTheEngineFromPrintingReadingTheSurroundingsAndKeepingState) {
   }
 }
 
-TEST(TheWall, LinksTheEngineToBoostHeadersAlone) {
+TEST(TheWall, LinksTheEngineToTheHeadersOfBoostAndEigenAlone) {
   const std::set<std::string> links = words_of(FLUEWRIGHT_ENGINE_LINKS);
   EXPECT_TRUE(links.contains("Boost::headers"));
+  EXPECT_TRUE(links.contains("Eigen3::Eigen"));
   for (const auto& link : links) {
-    EXPECT_TRUE(link == "Boost::headers" || link == "fluewright_warnings") << link;
+    EXPECT_TRUE(link == "Boost::headers" || link == "Eigen3::Eigen" || link == "fluewright_warnings") << link;
   }
 }
 

@@ -176,7 +176,7 @@ TEST(APartialPath, LeadsAsFarAsTheJointsDo) {
   const TracedPath path = chain.trace();
   EXPECT_FALSE(path.complete);
   EXPECT_EQ(way_of(chain.design, path), "p1:mouth>out p2:in>out p3:in>out p4:in>out p5:in>out p6:in>out");
-  EXPECT_EQ(path.network.node_count, 1u);
+  EXPECT_EQ(path.network.nodes.size(), 1u);
   EXPECT_EQ(branch_of(path).to.kind, EndKind::node);
   EXPECT_EQ(branch_of(path).stretches.back().piece, 5u);
   EXPECT_EQ(the_one(path.findings, FindingCode::open_end).field, "out");
