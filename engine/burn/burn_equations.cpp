@@ -111,7 +111,9 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
   w.exchange = 0.0;
   w.flow_per_reaching = 1.0;
   w.vapour_left = 1.0;
-  w.drive = w.loss = w.pending_loss = w.loss_by_flow = 0.0;
+  w.pending_loss = w.loss_by_flow = 0.0;
+  w.now = {};
+  w.now.forward = w.forward;
   const BranchEnd& source = w.forward ? branch.from : branch.to;
   w.gas = {source.kind == EndKind::room_air ? air_.room : air_.outdoor, 0.0};
   const double arriving = gas_->enthalpy(w.gas.temperature, w.gas.share);
@@ -142,7 +144,7 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
   // The jet's kinetic energy is lost where the gas leaves.
   const Cell& last = cells_->cells[w.forward ? branch.last - 1 : branch.first];
   const double head = 0.5 * w.flow * w.flow / (density(w.gas.temperature, w.gas.share) * last.area * last.area);
-  w.loss += head;
+  w.now.resistance += head;
   w.loss_by_flow += 2.0 * head / w.flow;
 
   const auto gauge = [&](const BranchEnd& end) {
@@ -152,10 +154,10 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
     }
     return in(surround_.cap_gauge, pascal);
   };
-  const double from = gauge(branch.from);
-  const double to = gauge(branch.to);
-  balance_[index] = from + w.drive - w.sign * w.loss - to;
-  w.rate[branch.flow] = w.interval->flow_is_given ? 0.0 : balance_[index] / branch.inertia;
+  w.now.from = gauge(branch.from);
+  w.now.to = gauge(branch.to);
+  balance_[index] = w.now;
+  w.rate[branch.flow] = w.interval->flow_is_given ? 0.0 : w.now.left_over() / branch.inertia;
   const double leaving = gas_->enthalpy(w.gas.temperature, w.gas.share);
   if (w.slopes != nullptr) {
     w.slopes->branches[index].by_flow = -w.loss_by_flow;
@@ -177,7 +179,7 @@ void BurnEquations::local_loss(Walk& w, const Cell& cell, double plain, double m
     zeta += mitre * mitre_reynolds_factor(w.flow / cell.area * cell.diameter / mu).value();
   }
   const double loss = 0.5 * zeta * w.flow * w.flow / density(w.gas.temperature, w.gas.share);
-  w.loss += loss;
+  w.now.resistance += loss;
   w.pending_loss += loss;
   w.loss_by_flow += 2.0 * loss / w.flow * w.flow_per_reaching;
 }
@@ -209,7 +211,7 @@ void BurnEquations::burn(Walk& w, const Cell& cell) {
   const double before = m * m / density(w.gas.temperature, w.gas.share);
   const double after = flow * flow / density(t, share);
   const double momentum = 0.5 * (after - before) / (cell.area * cell.area);
-  w.loss += momentum;
+  w.now.acceleration += momentum;
   w.pending_loss += momentum;
   w.loss_by_flow += 2.0 * momentum / m;
 
@@ -299,8 +301,9 @@ void BurnEquations::pass_cell(Walk& w, std::size_t index) {
   now.buoyancy = buoyancy;
   now.loss = w.pending_loss + rubbing + acceleration;
   w.pending_loss = 0.0;
-  w.drive += buoyancy;
-  w.loss += rubbing + acceleration;
+  w.now.buoyancy += buoyancy;
+  w.now.resistance += rubbing;
+  w.now.acceleration += acceleration;
   const double power = film.reynolds < laminar_film_ends ? laminar_power : turbulent_power;
   w.loss_by_flow += (power * rubbing + 2.0 * acceleration) / w.flow * w.flow_per_reaching;
 

@@ -51,7 +51,19 @@ struct CellNow {
   double condensing = 0.0;///< [kg/s]
   double buoyancy = 0.0;  ///< [Pa], positive drives forward
   double loss = 0.0;      ///< [Pa], positive along the flow, fittings before and in it included
-  double resistance = 0.0;///< loss over flow squared times density, for another flow [Pa (kg/m3) / (kg/s)^2]
+};
+
+/// A branch's pressure balance at one moment [Pa].
+struct BranchNow {
+  double from = 0.0;          ///< gauge of the air it begins in
+  double to = 0.0;            ///< gauge of what it ends in
+  double buoyancy = 0.0;      ///< positive drives forward
+  double resistance = 0.0;    ///< friction, fittings, entry and exit; positive along the flow
+  double acceleration = 0.0;  ///< likewise
+  bool forward = true;
+  [[nodiscard]] double left_over() const {
+    return from + buoyancy - (forward ? 1.0 : -1.0) * (resistance + acceleration) - to;
+  }
 };
 
 /// The fire at one moment.
@@ -125,8 +137,7 @@ class BurnEquations {
   // What the last call of rates() saw.
   [[nodiscard]] const std::vector<CellNow>& cells_now() const { return now_; }
   [[nodiscard]] const FireNow& fire_now() const { return fire_; }
-  /// Left over of the pressure balance of a branch [Pa].
-  [[nodiscard]] double imbalance(std::size_t branch) const { return balance_[branch]; }
+  [[nodiscard]] const std::vector<BranchNow>& branches_now() const { return balance_; }
 
   /// Heat in the walls and in the gas above a temperature [J].
   [[nodiscard]] double wall_heat(const double* state, double above) const;
@@ -171,7 +182,7 @@ class BurnEquations {
   std::vector<CellNow> now_;
   std::vector<double> links_;         ///< node to next [W/K]; the last of a cell: to its outer face
   std::vector<double> inner_;         ///< a cell's first node: half its resistance [K/W]
-  std::vector<double> balance_;
+  std::vector<BranchNow> balance_;
   FireNow fire_;
   AirNow air_;
 };

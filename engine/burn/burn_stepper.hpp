@@ -13,10 +13,10 @@ namespace fluewright {
 
 /// How exactly a burn is followed in time: the error of one step, estimated by an embedded formula, stays below these.
 struct BurnAccuracy {
-  TemperatureDifference gas = 0.5 * kelvin;
-  TemperatureDifference wall = 0.1 * kelvin;
-  MassFlow flow = 1e-5 * kilogram_per_second;
-  Ratio relative = 2e-3;  ///< of a temperature's excess over the room and of the flow, on top of the above
+  TemperatureDifference gas = 0.2 * kelvin;
+  TemperatureDifference wall = 0.05 * kelvin;
+  MassFlow flow = 4e-6 * kilogram_per_second;
+  Ratio relative = 8e-4;  ///< of a temperature's excess over the room and of the flow, on top of the above
 
   [[nodiscard]] BurnAccuracy scaled(Ratio by) const { return {by * gas, by * wall, by * flow, by * relative}; }
 };

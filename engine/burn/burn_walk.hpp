@@ -25,8 +25,7 @@ struct BurnEquations::Walk {
   double flow_per_reaching = 1.0;  ///< d flow / d reaching
   Gas gas{};                 ///< that enters the cell
   double vapour_left = 1.0;
-  double drive = 0.0;        ///< positive forward
-  double loss = 0.0;         ///< positive along the flow
+  BranchNow now{};
   double pending_loss = 0.0; ///< fittings before the cell that is being entered
   double loss_by_flow = 0.0;
 };
