@@ -4,7 +4,6 @@
 
 #include "engine/burn/burn_walk.hpp"
 #include "engine/flow/bends.hpp"
-#include "engine/heat/inside_film.hpp"
 #include "engine/site/atmosphere.hpp"
 #include "engine/site/house.hpp"
 #include "engine/solve/burning.hpp"
@@ -19,9 +18,6 @@ constexpr double gravity = 9.80665;
 /// What the feed's mouth exchanges with the room when nothing is drawn through it (chosen: about a hundredth of the air of
 /// a full fire; it must be something, or still air would be a resting point for a fire).
 constexpr double mouth_exchange = 1e-4;  // [kg/s]
-/// How friction answers to flow: f m^2 goes like m where laminar, like m^1.9 where turbulent.
-constexpr double laminar_power = 1.0;
-constexpr double turbulent_power = 1.9;
 
 }  // namespace
 
@@ -111,7 +107,7 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
   w.exchange = 0.0;
   w.flow_per_reaching = 1.0;
   w.vapour_left = 1.0;
-  w.pending_loss = w.loss_by_flow = 0.0;
+  w.pending_loss = w.loss_by_flow = w.drive_slope = 0.0;
   w.now = {};
   w.now.forward = w.forward;
   const BranchEnd& source = w.forward ? branch.from : branch.to;
@@ -138,6 +134,8 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
     }
     now_[i].loss += w.pending_loss;
     w.pending_loss = 0.0;
+    if (w.slopes != nullptr) w.slopes->cells[i].drive_by_own += w.drive_slope;
+    w.drive_slope = 0.0;
   }
   settle_jackets(w, branch);
 
@@ -146,6 +144,9 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
   const double head = 0.5 * w.flow * w.flow / (density(w.gas.temperature, w.gas.share) * last.area * last.area);
   w.now.resistance += head;
   w.loss_by_flow += 2.0 * head / w.flow;
+  if (w.slopes != nullptr) {
+    w.slopes->cells[w.forward ? branch.last - 1 : branch.first].drive_by_own -= w.sign * head / w.gas.temperature;
+  }
 
   const auto gauge = [&](const BranchEnd& end) {
     if (end.kind == EndKind::room_air) {
@@ -182,6 +183,7 @@ void BurnEquations::local_loss(Walk& w, const Cell& cell, double plain, double m
   w.now.resistance += loss;
   w.pending_loss += loss;
   w.loss_by_flow += 2.0 * loss / w.flow * w.flow_per_reaching;
+  w.drive_slope -= w.sign * loss / w.gas.temperature;
 }
 
 void BurnEquations::burn(Walk& w, const Cell& cell) {
@@ -233,6 +235,7 @@ void BurnEquations::burn(Walk& w, const Cell& cell) {
                      (h_in + burn_by_m * gas.heat_to_gas() - air_by_m * gas.air_enthalpy(t) - spent_by_m * gas.burnt_enthalpy(t)) /
                      (stirred * cp);
     b.fire_share_by_entering = m / stirred;
+    b.fire_share_by_flow = w.sign * (spent_by_m - share * (1.0 + s * burn_by_m)) / stirred;
     b.burn_by_flow = w.sign * burn_by_m;
     const BranchCells& branch = cells_->branches[w.branch];
     const std::size_t here = branch.fire;
@@ -304,13 +307,12 @@ void BurnEquations::pass_cell(Walk& w, std::size_t index) {
   w.now.buoyancy += buoyancy;
   w.now.resistance += rubbing;
   w.now.acceleration += acceleration;
-  const double power = film.reynolds < laminar_film_ends ? laminar_power : turbulent_power;
-  w.loss_by_flow += (power * rubbing + 2.0 * acceleration) / w.flow * w.flow_per_reaching;
+  w.loss_by_flow += ((2.0 + film.friction_power) * rubbing + 2.0 * acceleration) / w.flow * w.flow_per_reaching;
 
   if (w.slopes != nullptr) {
     CellSlopes& slope = w.slopes->cells[index];
-    const double u_gas = 1.0 / (1.0 / ((film.convective + film.by_gas) * cell.surface) + half);
-    const double u_wall = 1.0 / (1.0 / ((film.convective + film.by_wall) * cell.surface) + half);
+    const double u_gas = 1.0 / (1.0 / (film.by_gas * cell.surface) + half);
+    const double u_wall = 1.0 / (1.0 / (film.by_wall * cell.surface) + half);
     slope.storage = storage;
     slope.renewal = renewal;
     slope.by_entering = w.stirred * gas.specific_heat(w.gas.temperature, w.gas.share) - u_gas * theta;
@@ -318,9 +320,18 @@ void BurnEquations::pass_cell(Walk& w, std::size_t index) {
     slope.by_wall = u_wall;
     slope.wall_by_entering = u_gas * theta;
     slope.wall_by_gas = u_gas * (1.0 - theta);
-    slope.by_flow = w.sign * w.flow_per_reaching * (h_in - h_out);
-    slope.mean_by_entering = theta;
-    slope.drive = (rho * gravity * cell.rise - w.sign * 1.4 * now.loss) / mean;
+    slope.wall_by_flow = w.sign * w.flow_per_reaching * through * film.flow_power * u / (film.all * cell.surface) / w.flow;
+    slope.by_flow = w.sign * w.flow_per_reaching * (h_in - h_out) - slope.wall_by_flow;
+    const double film_share = u / (film.all * cell.surface);
+    slope.wall_by_share = through * film_share * film.by_share / film.all;
+    slope.by_share = -slope.wall_by_share;
+    slope.by_share_entering = w.stirred * (gas.burnt_enthalpy(w.gas.temperature) - gas.air_enthalpy(w.gas.temperature) -
+                                           gas.burnt_enthalpy(t) + gas.air_enthalpy(t));
+    // Density like 1/T, viscosity like T^0.7.
+    const double by_mean = (rho * gravity * cell.rise - w.sign * (1.0 - 0.7 * film.friction_power) * rubbing) / mean;
+    const double jerk = 0.5 * w.sign * flux2 / (cell.area * cell.area) * gas.gas_constant(share) / surround_absolute_;
+    slope.drive_by_entering = theta * by_mean + jerk + w.drive_slope;
+    slope.drive_by_own = (1.0 - theta) * by_mean - jerk;
     slope.out_heat = w.flow * gas.specific_heat(t, share);
   }
   if (w.lines != nullptr && w.exchange > 0.0) {
@@ -335,6 +346,7 @@ void BurnEquations::pass_cell(Walk& w, std::size_t index) {
   w.gas = {t, share};
   w.stirred = w.flow;
   w.exchange = 0.0;
+  w.drive_slope = 0.0;
 }
 
 double BurnEquations::wall_heat(const double* state, double above) const {

@@ -7,7 +7,7 @@
 
 #include <array>
 #include <cstddef>
-#include <functional>
+#include <utility>
 #include <vector>
 
 namespace fluewright::kernel {
@@ -20,8 +20,19 @@ struct Interval {
   double outdoor_begin = 0.0;     ///< [K], linear in between
   double outdoor_end = 0.0;
   double depressurisation = 0.0;  ///< [Pa] of the house
+  double priming = 0.0;           ///< [W] of the priming fire, its tee open
+  std::vector<std::pair<std::size_t, double>> fan_speeds;  ///< by piece: 0 stands still, 1 runs at its curve's speed
+  std::vector<std::pair<std::size_t, double>> openings;    ///< by piece: what was moved, 0 shut to 1 open
   /// Not left to itself: the flow is held (the design-flow check).
   bool flow_is_given = false;
+  /// Nothing was switched at its beginning; only the outdoor course bends there.
+  bool goes_on = false;
+
+  /// Whether all that is switched is the same.
+  [[nodiscard]] bool alike(const Interval& other) const {
+    return wanted_burn == other.wanted_burn && depressurisation == other.depressurisation && priming == other.priming &&
+           fan_speeds == other.fan_speeds && openings == other.openings && flow_is_given == other.flow_is_given;
+  }
 };
 
 /// The air around the flue at one moment.
@@ -75,7 +86,7 @@ struct FireNow {
   bool short_of_air = false;
 };
 
-/// How the rates answer to a small step of the state: what the implicit step needs, taken with the films as they are.
+/// How the rates answer to a small step of the state: what the implicit step needs, near enough for its method.
 struct CellSlopes {
   double storage = 0.0;   ///< heat capacity of the gas [J/K]
   double renewal = 0.0;   ///< its mass over its flow, inverse [1/s]
@@ -85,10 +96,14 @@ struct CellSlopes {
   double wall_by_entering = 0.0;
   double wall_by_gas = 0.0;
   double by_flow = 0.0;
+  double wall_by_flow = 0.0;
   double outer = 0.0;     ///< of the flux to the outside, by the last node
   double wet = 0.0;       ///< of the latent heat, by the first node
-  double mean_by_entering = 0.0;  ///< weight of the entering gas in the mean
-  double drive = 0.0;     ///< of the branch's pressure balance, by the mean gas temperature [Pa/K]
+  double by_share = 0.0;          ///< of the gas's heat, by its share of flue gas
+  double by_share_entering = 0.0;
+  double wall_by_share = 0.0;
+  double drive_by_entering = 0.0; ///< of the branch's pressure balance, by the temperature of the entering gas [Pa/K]
+  double drive_by_own = 0.0;
   double out_heat = 0.0;  ///< flow x cp of what leaves [W/K]
 };
 struct BranchSlopes {
@@ -97,6 +112,7 @@ struct BranchSlopes {
   double fire_by_entering = 0.0;
   double fire_by_flow = 0.0;
   double fire_share_by_entering = 0.0;
+  double fire_share_by_flow = 0.0;
   double burn_by_flow = 0.0;
   double leaving_by_flow = 0.0;    ///< of the heat that leaves with the gas [J/kg]
 };
@@ -157,12 +173,14 @@ class BurnEquations {
   void burn(Walk& walk, const Cell& cell);
   void local_loss(Walk& walk, const Cell& cell, double plain, double mitre);
   struct Film {
-    double all;         ///< [W/m2K]
-    double convective;  ///< without the gas's radiation
-    double by_gas;      ///< of the radiation: dq/dTg
-    double by_wall;     ///< of the radiation: -dq/dTw
-    double friction;    ///< factor
-    double reynolds;
+    double all;             ///< [W/m2K]
+    double convective;      ///< without the gas's radiation
+    double by_gas;          ///< dq/dTg
+    double by_wall;         ///< -dq/dTw
+    double by_share;        ///< of all, by the share of flue gas
+    double flow_power;      ///< d ln of all/d ln of flow
+    double friction;        ///< factor
+    double friction_power;  ///< d ln f/d ln Re
   };
   [[nodiscard]] Film inside_film(const Cell& cell, double gas, double wall, double share, double flow) const;
   void conduct(Walk& walk, const Cell& cell, double into_wall);

@@ -58,21 +58,29 @@ BurnEquations::Film BurnEquations::inside_film(const Cell& cell, double t, doubl
   const double prandtl = cp * tr.viscosity / tr.conductivity;
   const double reynolds = flow * cell.diameter / (cell.area * tr.viscosity);
   const DuctFilm::Value duct = cells_->tables.films[cell.film].at(reynolds, prandtl);
+  double free_share = 0.0;  // of the film, by cubes
+  double forced_power = duct.nusselt_power;
   double convective = duct.nusselt * tr.conductivity / cell.diameter;
   if (cell.lid) {
     const Lid& lid = *cell.lid_shape;
     const double size = 0.25 * in(lid.across, metre);
     const FreeGas f = free_gas(gas, t, wall, share, size, surround_absolute_);
     convective = plate_facing_up_nusselt(f.rayleigh).value() * f.conductivity / size;
+    free_share = 1.0;
+    forced_power = 0.5;
     if (lid.jet_diameter > Length{}) {
       const double d = in(lid.jet_diameter, metre);
       const Ratio re = 4.0 * flow / (std::numbers::pi * d * tr.viscosity);
       const double jet = jet_nusselt(re, prandtl, 2.0 * (lid.jet_diameter / lid.across), lid.jet_gap / lid.jet_diameter).value();
-      convective = cubic_sum(jet * tr.conductivity / d, convective);
+      const double free = convective;
+      convective = cubic_sum(jet * tr.conductivity / d, free);
+      free_share = free * free * free / (convective * convective * convective);
     }
   } else if (cell.chamber) {
     const FreeGas f = free_gas(gas, t, wall, share, cell.upright_height, surround_absolute_);
-    convective = cubic_sum(convective, vertical_wall_nusselt(f.rayleigh, f.prandtl).value() * f.conductivity / cell.upright_height);
+    const double free = vertical_wall_nusselt(f.rayleigh, f.prandtl).value() * f.conductivity / cell.upright_height;
+    convective = cubic_sum(convective, free);
+    free_share = free * free * free / (convective * convective * convective);
   }
   const DuctRadiation::Value radiant = cells_->tables.radiations[cell.radiation].at(t, wall, share);
   double film = convective + radiant.film;
@@ -86,7 +94,17 @@ BurnEquations::Film BurnEquations::inside_film(const Cell& cell, double t, doubl
     film += seen;
     convective += seen;
   }
-  return {film, convective, radiant.by_gas, radiant.by_wall, duct.friction, reynolds};
+  // Conductivity goes like T^0.8 and viscosity like T^0.7; free convection like the cube root of the difference.
+  const double forced = (1.0 - free_share) * (0.8 - 0.7 * forced_power) * (t - wall) / t;
+  const double free = free_share / 3.0;
+  return {film,
+          convective,
+          convective * (1.0 + forced + free) + radiant.by_gas,
+          convective * (1.0 + free) + radiant.by_wall,
+          radiant.by_share,
+          (1.0 - free_share) * forced_power * convective / film,
+          duct.friction,
+          duct.friction_power};
 }
 
 void BurnEquations::refresh_links(const Cell& cell, const double* state) {

@@ -58,6 +58,7 @@ constexpr Method made() {
 constexpr Method method = made();
 
 constexpr double first_step = 0.1;     // [s] after something was switched
+constexpr double after_bend = 60.0;    // [s] where only the outdoor course bends
 constexpr double shortest_step = 1e-4; // [s]
 constexpr double most_growth = 5.0;
 constexpr double most_shrinking = 0.2;
@@ -83,7 +84,7 @@ void BurnStepper::start(std::vector<double> state, double time) {
 
 void BurnStepper::enter(const Interval& interval) {
   interval_ = interval;
-  next_ = first_step;
+  next_ = interval.goes_on ? std::min(next_, after_bend) : first_step;
   fresh_ = false;
 }
 

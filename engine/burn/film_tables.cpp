@@ -44,7 +44,7 @@ DuctFilm::Value DuctFilm::at(double reynolds, double prandtl) const {
   const double w_pr = (prandtl - low_prandtl) * (1.0 / (high_prandtl - low_prandtl));
   if (x < 0.0) {
     const Node& n = nodes_.front();
-    return {64.0 / std::max(reynolds, 1e-6), n.low + w_pr * (n.high - n.low)};
+    return {64.0 / std::max(reynolds, 1e-6), n.low + w_pr * (n.high - n.low), -1.0, 0.0};
   }
   const auto i = std::min(static_cast<std::size_t>(x), nodes_.size() - 2);
   const double w = std::min(x - static_cast<double>(i), 1.0);
@@ -52,7 +52,9 @@ DuctFilm::Value DuctFilm::at(double reynolds, double prandtl) const {
   const Node& b = nodes_[i + 1];
   const double low = a.low + w * (b.low - a.low);
   const double high = a.high + w * (b.high - a.high);
-  return {a.friction + w * (b.friction - a.friction), low + w_pr * (high - low)};
+  const double friction = a.friction + w * (b.friction - a.friction);
+  const double nusselt = low + w_pr * (high - low);
+  return {friction, nusselt, (b.friction - a.friction) / (log_spacing * friction), (b.low - a.low) / (log_spacing * nusselt)};
 }
 
 DuctRadiation::DuctRadiation(const GasPair& gas, double hydraulic_diameter, double absolute)
@@ -73,10 +75,12 @@ DuctRadiation::Value DuctRadiation::at(double gas, double wall, double share) co
   const auto mixed = [&](double a, double b) { return wall_factor * ((1.0 - w) * a + w * b); };
   const grey_gas::Column& a = columns_[i];
   const grey_gas::Column& b = columns_[i + 1];
-  // 4 e T^3: the emissivity's own slope is left to the error control.
-  return {mixed(a.mean_slope(gas, wall), b.mean_slope(gas, wall)),
-          4.0 * gas * gas * gas * mixed(a.emissivity(gas), b.emissivity(gas)),
-          4.0 * wall * wall * wall * mixed(a.emissivity(wall), b.emissivity(wall))};
+  // Where both temperatures meet the slope is the derivative.
+  const double thin = a.mean_slope(gas, wall);
+  const double thick = b.mean_slope(gas, wall);
+  return {mixed(thin, thick), mixed(a.mean_slope(gas, gas), b.mean_slope(gas, gas)),
+          mixed(a.mean_slope(wall, wall), b.mean_slope(wall, wall)),
+          wall_factor * (thick - thin) * static_cast<double>(pieces)};
 }
 
 OuterKind outer_kind(const Stretch& stretch, const WallGeometry& wall, bool lid) {

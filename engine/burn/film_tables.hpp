@@ -23,6 +23,8 @@ class DuctFilm {
   struct Value {
     double friction;
     double nusselt;
+    double friction_power;  ///< d ln f/d ln Re
+    double nusselt_power;   ///< d ln Nu/d ln Re
   };
   [[nodiscard]] Value at(double reynolds, double prandtl) const;
 
@@ -50,6 +52,7 @@ class DuctRadiation {
     double film;   ///< [W/m2K], q/(Tg - Tw)
     double by_gas; ///< dq/dTg
     double by_wall;///< -dq/dTw
+    double by_share;  ///< of the film, by the share of flue gas
   };
   [[nodiscard]] Value at(double gas, double wall, double share) const;
   [[nodiscard]] bool is_for(double hydraulic_diameter) const { return hydraulic_diameter == diameter_; }
