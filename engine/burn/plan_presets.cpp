@@ -52,7 +52,9 @@ std::optional<BurnPlan> preset_plan(std::string_view id, const Design& design, c
   if (preset == plan_presets.end()) return std::nullopt;
   if (id == "spring_start") return spring(design, preset->name, {});
   if (id == "primed_start") {
-    const PrimingFire priming{{}, 6.0 * minute, 400.0 * gram};
+    PrimingFire priming;
+    priming.lasts = 6.0 * minute;
+    priming.starter = 400.0 * gram;
     BurnPlan plan = spring(design, preset->name, priming.lasts);
     plan.priming.push_back(priming);
     return plan;
