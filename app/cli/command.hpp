@@ -27,6 +27,7 @@ struct Command {
   std::function<ExitStatus()> run;
 };
 
+[[nodiscard]] Command add_burn(CLI::App& parser);
 [[nodiscard]] Command add_check(CLI::App& parser);
 [[nodiscard]] Command add_explain(CLI::App& parser);
 [[nodiscard]] Command add_pieces(CLI::App& parser);

@@ -97,6 +97,17 @@ void BurnEquations::rates(double time, const Interval& interval, const double* s
   if (slopes != nullptr) slopes->links = links_;
 }
 
+double BurnEquations::room_gauge_at(double height, double depressurisation) const {
+  return (air_.outdoor_density - air_.room_density) * gravity * (height - in(surround_.neutral_plane, metre)) -
+         depressurisation;
+}
+
+double BurnEquations::gauge_of(const BranchCells& branch, const BranchEnd& end, double depressurisation) const {
+  if (end.kind == EndKind::room_air) return room_gauge_at(in(end.height, metre), depressurisation);
+  // The wind's pressure acts where the stack ends, not where a duct takes its air.
+  return &end == &branch.to || end.cap ? in(surround_.cap_gauge, pascal) : 0.0;
+}
+
 void BurnEquations::walk_branch(std::size_t index, Walk& w) {
   const BranchCells& branch = cells_->branches[index];
   const double m = w.state[branch.flow];
@@ -148,15 +159,9 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
     w.slopes->cells[w.forward ? branch.last - 1 : branch.first].drive_by_own -= w.sign * head / w.gas.temperature;
   }
 
-  const auto gauge = [&](const BranchEnd& end) {
-    if (end.kind == EndKind::room_air) {
-      return (air_.outdoor_density - air_.room_density) * gravity * in(end.height - surround_.neutral_plane, metre) -
-             w.interval->depressurisation;
-    }
-    return in(surround_.cap_gauge, pascal);
-  };
-  w.now.from = gauge(branch.from);
-  w.now.to = gauge(branch.to);
+  w.now.exit_head = head;
+  w.now.from = gauge_of(branch, branch.from, w.interval->depressurisation);
+  w.now.to = gauge_of(branch, branch.to, w.interval->depressurisation);
   balance_[index] = w.now;
   w.rate[branch.flow] = w.interval->flow_is_given ? 0.0 : w.now.left_over() / branch.inertia;
   const double leaving = gas_->enthalpy(w.gas.temperature, w.gas.share);
@@ -288,6 +293,7 @@ void BurnEquations::pass_cell(Walk& w, std::size_t index) {
   CellNow& now = now_[index];
   now = {};
   now.mean = mean;
+  now.density = rho;
   now.entering = w.gas.temperature;
   now.face = face;
   now.through = through;

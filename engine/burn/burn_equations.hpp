@@ -53,6 +53,7 @@ using Lines = std::array<double, line_count>;
 /// What the gas does to one cell and the cell to the gas, beside the rates.
 struct CellNow {
   double mean = 0.0;      ///< gas, over the cell [K]
+  double density = 0.0;   ///< at that
   double entering = 0.0;
   double face = 0.0;      ///< inner face of the wall
   double surface = 0.0;   ///< outer face
@@ -71,6 +72,7 @@ struct BranchNow {
   double buoyancy = 0.0;      ///< positive drives forward
   double resistance = 0.0;    ///< friction, fittings, entry and exit; positive along the flow
   double acceleration = 0.0;  ///< likewise
+  double exit_head = 0.0;     ///< part of the resistance: the jet where the gas leaves
   bool forward = true;
   [[nodiscard]] double left_over() const {
     return from + buoyancy - (forward ? 1.0 : -1.0) * (resistance + acceleration) - to;
@@ -144,6 +146,8 @@ class BurnEquations {
 
   /// Everything at rest at its surroundings' temperature, full of air, still.
   [[nodiscard]] std::vector<double> at_rest(const Interval& interval) const;
+  /// Of the room, at a height above the floor [Pa].
+  [[nodiscard]] double room_gauge_at(double height, double depressurisation) const;
   [[nodiscard]] AirNow air_at(double time, const Interval& interval) const;
 
   /// `rate` receives the time derivative of every unknown; `lines` what adds up, where given; `slopes` likewise.
@@ -190,6 +194,7 @@ class BurnEquations {
   [[nodiscard]] double density(double t, double share) const {
     return surround_absolute_ / (gas_->gas_constant(share) * t);
   }
+  [[nodiscard]] double gauge_of(const BranchCells& branch, const BranchEnd& end, double depressurisation) const;
   [[nodiscard]] double air_beside(const Cell& cell) const;
 
   const BurnCells* cells_;

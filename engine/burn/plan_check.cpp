@@ -42,7 +42,7 @@ class Check {
     });
     switches(PlanList::moves, plan_->moves, [&](const PieceMove& m) {
       share("open", m.open);
-      piece("piece", m.piece, {"damper", "bypass", "run", "regulator"});
+      piece("piece", m.piece, {"damper"});
     });
     switches(PlanList::fans, plan_->fans, [&](const FanSwitch& f) {
       not_negative("speed", f.speed);

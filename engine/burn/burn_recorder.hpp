@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "engine/burn/burn_record.hpp"
+#include "engine/burn/burn_run.hpp"
+#include "engine/burn/timeline.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace fluewright::kernel {
+
+/// Turns the stepper's states into rows and sums: the way out of the kernel's plain numbers.
+class BurnRecorder {
+ public:
+  BurnRecorder(BurnRecord& record, const BurnEquations& equations, const Design& design,
+               const std::vector<SlicedPath>& paths, const BurnOptions& options, const Timeline& timeline);
+
+  /// Something was switched; the stepper's rates are those just after.
+  void enter(const Interval& interval, const BurnStepper& stepper);
+  /// After every accepted step.
+  void add(const BurnStepper& stepper);
+  void finish(const BurnStepper& stepper);
+
+ private:
+  [[nodiscard]] BurnRow row_of(const BurnStepper& stepper);
+  [[nodiscard]] double margin_at(const BurnStepper& stepper);
+  void set_drafts(BurnRow& row) const;
+  void count(const BurnRow& row, double seconds);
+
+  BurnRecord* record_;
+  const BurnEquations* equations_;
+  BurnEquations probe_;        ///< to ask for the balance at another flow
+  const Design* design_;
+  const BurnOptions* options_;
+  Interval interval_;
+  double aids_end_;
+  double design_flow_;         ///< reaching the fire [kg/s]
+  std::size_t fire_branch_ = 0;
+  std::vector<double> begun_;
+  std::vector<double> trial_;
+  std::vector<double> rate_;
+  double last_row_ = -1.0;
+  double last_step_ = 0.0;
+  std::optional<double> holds_from_;
+  bool least_margin_seen_ = false;
+  std::optional<double> lit_;
+};
+
+}  // namespace fluewright::kernel
