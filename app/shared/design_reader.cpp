@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/design_file.hpp"
 #include "app/shared/direction_words.hpp"
+#include "app/shared/fan_file.hpp"
 #include "app/shared/field_check.hpp"
 #include "app/shared/file_units.hpp"
 #include "app/shared/json_text.hpp"
@@ -41,6 +42,7 @@ class Reader {
   void read_joints();
   std::optional<PortRef> read_port(const ordered_json& json, const std::string& owner);
   void read_walls();
+  void read_fans();
   std::optional<FieldValue> read_value(const ordered_json& json, const FieldSpec& spec, const std::string& subject);
 
   const ordered_json& file_;
@@ -233,6 +235,23 @@ void Reader::read_walls() {
   keep_under(document_.unknown, "walls", std::move(kept));
 }
 
+void Reader::read_fans() {
+  const auto found = file_.find("fans");
+  if (found == file_.end()) return;
+  std::set<std::string, std::less<>> ids;
+  ordered_json kept = ordered_json::object();
+  for (const ordered_json& json : *found) {
+    ordered_json kept_here = ordered_json::object();
+    FanSheet sheet = read_fan_sheet(json, library_, faults_, kept_here);
+    if (!ids.insert(sheet.id).second) {
+      faults_.push_back(fmt::format("Fan “{0}”, id: “{0}” stands twice; every fan needs an id of its own.", sheet.id));
+    }
+    keep_under(kept, sheet.id, std::move(kept_here));
+    document_.design.fans.push_back(std::move(sheet));
+  }
+  keep_under(document_.unknown, "fans", std::move(kept));
+}
+
 ReadResult Reader::read() {
   document_.file_version = file_.at("fluewright_design").get<int>();
   document_.unknown = ordered_json::object();
@@ -243,8 +262,10 @@ ReadResult Reader::read() {
   read_pieces();
   read_joints();
   read_walls();
+  read_fans();
   keep_unknown(file_,
-               {"fluewright_design", "title", "scene", "site", "room", "fire", "pieces", "joints", "walls", "notes"},
+               {"fluewright_design", "title", "scene", "site", "room", "fire", "pieces", "joints", "walls", "fans",
+                "notes"},
                document_.unknown);
   if (document_.file_version > current_file_version) {
     document_.read_only = true;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/design_file.hpp"
 #include "app/shared/direction_words.hpp"
+#include "app/shared/fan_file.hpp"
 #include "app/shared/file_units.hpp"
 #include "app/shared/json_text.hpp"
 #include "app/shared/unknown_keys.hpp"
@@ -113,6 +114,12 @@ std::string write_design_text(const DesignDocument& document, const Library& lib
     file["walls"] = ordered_json::array();
     for (const Wall& wall : design.walls) {
       file["walls"].push_back(wall_json(wall, kept_under(kept_under(kept, "walls"), wall.id)));
+    }
+  }
+  if (!design.fans.empty()) {
+    file["fans"] = ordered_json::array();
+    for (const FanSheet& sheet : design.fans) {
+      file["fans"].push_back(fan_sheet_json(sheet, library, kept_under(kept_under(kept, "fans"), sheet.id)));
     }
   }
   put_text(file, "notes", design.notes);

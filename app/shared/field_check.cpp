@@ -43,6 +43,8 @@ std::string kind_text(const FieldSpec& spec) {
       return "the id of a material";
     case FieldKind::wood:
       return "the id of a wood";
+    case FieldKind::fan:
+      return "the id of a fan";
     case FieldKind::count:
       return "a whole number";
     default:

@@ -31,10 +31,13 @@ constexpr KindRow kinds[] = {
     {FieldKind::velocity, "velocity", "m_s"},
     {FieldKind::volume_flow, "volume_flow", "m3_h"},
     {FieldKind::volume, "volume", "m3"},
+    {FieldKind::density, "density", "kg_m3"},
+    {FieldKind::power, "power", "W"},
     {FieldKind::choice, "choice", ""},
     {FieldKind::wall, "wall", ""},
     {FieldKind::material, "material", ""},
     {FieldKind::wood, "wood", ""},
+    {FieldKind::fan, "fan", ""},
 };
 
 const KindRow& row_of(FieldKind kind) {
@@ -61,6 +64,8 @@ struct ToNumber {
   double operator()(Velocity v) const { return in(v, metre_per_second); }
   double operator()(VolumeFlow v) const { return in(v, cubic_metre_per_hour); }
   double operator()(Volume v) const { return in(v, cubic_metre); }
+  double operator()(Density v) const { return in(v, kilogram_per_cubic_metre); }
+  double operator()(Power v) const { return in(v, watt); }
   double operator()(const std::string&) const { return std::numeric_limits<double>::quiet_NaN(); }
 };
 
@@ -95,7 +100,8 @@ std::optional<FieldKind> field_kind_of(std::string_view word) {
 }
 
 bool is_word_kind(FieldKind kind) {
-  return kind == FieldKind::choice || kind == FieldKind::wall || kind == FieldKind::material || kind == FieldKind::wood;
+  return kind == FieldKind::choice || kind == FieldKind::wall || kind == FieldKind::material || kind == FieldKind::wood ||
+         kind == FieldKind::fan;
 }
 
 std::string_view file_unit(FieldKind kind, std::string_view key) {
@@ -135,10 +141,15 @@ std::optional<FieldValue> from_file_number(double number, FieldKind kind, std::s
       return FieldValue{number * cubic_metre_per_hour};
     case FieldKind::volume:
       return FieldValue{number * cubic_metre};
+    case FieldKind::density:
+      return FieldValue{Density{number * kilogram_per_cubic_metre}};
+    case FieldKind::power:
+      return FieldValue{number * watt};
     case FieldKind::choice:
     case FieldKind::wall:
     case FieldKind::material:
     case FieldKind::wood:
+    case FieldKind::fan:
       break;
   }
   return std::nullopt;

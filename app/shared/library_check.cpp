@@ -33,7 +33,8 @@ void check_fallback(const Library& library, std::string_view where, const FieldS
   if (id == nullptr) return;
   const bool known = (field.kind == FieldKind::wall && library.wall(*id) != nullptr) ||
                      (field.kind == FieldKind::material && library.material(*id) != nullptr) ||
-                     (field.kind == FieldKind::wood && library.wood(*id) != nullptr) || field.kind == FieldKind::choice;
+                     (field.kind == FieldKind::wood && library.wood(*id) != nullptr) ||
+                     (field.kind == FieldKind::fan && library.fan(*id) != nullptr) || field.kind == FieldKind::choice;
   if (!known) fail(where, fmt::format("the fallback “{}” of {} is not in the library", *id, field.key));
 }
 
@@ -55,6 +56,24 @@ void check_piece_type(const Library& library, const PieceType& type) {
   if (type.citations.empty()) fail(type.id, "it names no source");
 }
 
+void check_fans(const Library& library) {
+  constexpr std::string_view of_points[] = {"flow", "head"};
+  for (const FanField& field : fan_fields()) {
+    const FieldSpec* spec = library.fan_field(field.key);
+    if (spec == nullptr) fail("fans", fmt::format("“{}” is missing", field.key));
+    if (spec->kind != field.kind) fail("fans", fmt::format("“{}” is of another kind in the engine", field.key));
+  }
+  for (const std::string_view key : of_points) {
+    if (library.fan_field(key) == nullptr) fail("fans", fmt::format("“{}” is missing", key));
+  }
+  if (library.fan_fields.size() != fan_fields().size() + std::size(of_points)) {
+    fail("fans", "there are more entries than the engine knows");
+  }
+  for (const FanSheet& sheet : library.fans) {
+    if (!makes_a_curve(sheet.points)) fail(sheet.id, "its points make no curve");
+  }
+}
+
 void check_conditions(const Library& library) {
   for (const Condition& condition : conditions()) {
     const FieldSpec* spec = library.condition(condition.key);
@@ -74,6 +93,8 @@ void check_library(const Library& library) {
   check_ids("woods", library.woods);
   check_ids("moisture states", library.moisture_states);
   check_ids("pieces", library.piece_types);
+  check_ids("fans", library.fans);
+  check_fans(library);
   for (const Wall& wall : library.walls) {
     for (const WallLayer& layer : wall.layers) {
       if (library.material(layer.material) == nullptr)

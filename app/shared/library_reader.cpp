@@ -3,13 +3,16 @@
 #include "app/shared/library_reader.hpp"
 
 #include "app/shared/data_entry.hpp"
+#include "app/shared/field_check.hpp"
 #include "app/shared/field_spec_reader.hpp"
+#include "app/shared/file_units.hpp"
 #include "app/shared/json_text.hpp"
 #include "app/shared/library_check.hpp"
 #include "resources/embedded.hpp"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <stdexcept>
 
 namespace fluewright {
@@ -109,6 +112,45 @@ WoodSpecies read_wood(DataEntry& data) {
   return wood;
 }
 
+FanSheet read_fan(DataEntry& data, const std::vector<FieldSpec>& specs) {
+  const auto value = [&specs](DataEntry& entry, std::string_view key) {
+    const auto spec = std::find_if(specs.begin(), specs.end(), [key](const FieldSpec& s) { return s.key == key; });
+    if (spec == specs.end()) entry.fail(fmt::format("“{}” is not among the fields", key));
+    const std::string name = file_key(spec->kind, spec->key);
+    const ordered_json& json = entry.any(name.c_str());
+    const auto read = json.is_number()   ? from_file_number(json.get<double>(), spec->kind, spec->key)
+                      : json.is_string() ? std::optional{FieldValue{json.get<std::string>()}}
+                                         : std::nullopt;
+    if (!read || !is_allowed(*read, *spec)) entry.fail(fmt::format("“{}” must be {}", name, allowed_in_file(*spec)));
+    return *read;
+  };
+  FanSheet sheet;
+  sheet.id = data.text("id");
+  sheet.name = data.text("name");
+  for (const ordered_json& json : data.list("points")) {
+    DataEntry point(json, data.where() + ", points");
+    sheet.points.push_back({std::get<VolumeFlow>(value(point, "flow")), std::get<Pressure>(value(point, "head"))});
+    point.finish();
+  }
+  for (const FanField& field : fan_fields()) field.set(sheet, value(data, field.key));
+  sheet.citation = data.citation("source");
+  return sheet;
+}
+
+void read_fans(Library& library) {
+  constexpr const char* file = "fans.json";
+  const ordered_json json = embedded_json(file);
+  DataEntry top(json, file);
+  (void)top.text("about");
+  for (const ordered_json& entry : top.list("fields")) library.fan_fields.push_back(read_field_spec(entry, file));
+  for (const ordered_json& entry : top.list("fans")) {
+    DataEntry data(entry, fmt::format("{}, number {}", file, library.fans.size() + 1));
+    library.fans.push_back(read_fan(data, library.fan_fields));
+    data.finish();
+  }
+  top.finish();
+}
+
 MoistureState read_moisture_state(DataEntry& data) {
   MoistureState state;
   state.id = data.text("id");
@@ -168,6 +210,7 @@ Library read_library() {
   library.moisture_states = read_list<MoistureState>("moisture_states.json", "moisture_states", read_moisture_state);
   library.burn_rates = read_list<UsualBurnRate>("burn_rates.json", "burn_rates", read_burn_rate);
   library.conditions = read_conditions();
+  read_fans(library);
   for (const ordered_json& id : embedded_json("pieces/index.json")) {
     library.piece_types.push_back(read_piece_type(id.get<std::string>()));
   }

@@ -118,6 +118,9 @@ std::string allowed_text(const json& node) {
     }
     return text;
   }
+  if (type == "array" && node.contains("minItems")) {
+    return fmt::format("a list of {} to {}", node["minItems"].get<int>(), node.value("maxItems", 0));
+  }
   return type == "array" ? "a list [ ]" : "an object { }";
 }
 
@@ -139,6 +142,8 @@ std::string subject(const ordered_json& file, const Steps& steps) {
     numbered("Joint");
   } else if (steps.size() >= 2 && steps[0] == "walls") {
     numbered("Wall");
+  } else if (steps.size() >= 2 && steps[0] == "fans") {
+    numbered("Fan");
   } else {
     text = steps[0];
   }

@@ -47,6 +47,7 @@ constexpr Row rows[] = {
     {Meaning::volume_flow, {"m³/h", 1.0 / 3600.0, 0, fixed}, {"cfm", cubic_foot / 60.0, 0, fixed}},
     {Meaning::volume, {"m³", 1.0, 1, trimmed}, {"ft³", cubic_foot, 0, fixed}},
     {Meaning::power, {"kW", 1000.0, 2, fixed}, {"Btu/h", british_thermal_unit / 3600.0, 0, fixed}},
+    {Meaning::electric_power, {"W", 1.0, 0, fixed}, {"W", 1.0, 0, fixed}},
     {Meaning::energy, {"kWh", 3.6e6, 1, fixed}, {"Btu", british_thermal_unit, 0, fixed}},
     {Meaning::density, {"kg/m³", 1.0, 2, trimmed}, {"lb/ft³", pound / cubic_foot, 4, trimmed}},
     {Meaning::film_coefficient,

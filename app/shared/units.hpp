@@ -39,6 +39,7 @@ enum class Meaning {
   volume_flow,
   volume,
   power,
+  electric_power,
   energy,
   density,
   film_coefficient,
@@ -70,7 +71,7 @@ struct Shown {
 [[nodiscard]] Shown show(Velocity, UnitSystem);
 [[nodiscard]] Shown show(VolumeFlow, UnitSystem);
 [[nodiscard]] Shown show(Volume, UnitSystem);
-[[nodiscard]] Shown show(Power, UnitSystem);
+[[nodiscard]] Shown show(Power, UnitSystem, Meaning = Meaning::power);
 [[nodiscard]] Shown show(Energy, UnitSystem);
 [[nodiscard]] Shown show(Density, UnitSystem);
 [[nodiscard]] Shown show(FilmCoefficient, UnitSystem);
@@ -94,7 +95,7 @@ struct Parsed {
 /// "6 ft 4 in", "6' 4\"", "1.2 m", "1,2 m", "80 in", "1200" (in the system's own unit of that meaning). Either system
 /// understands the other's units. Comma or dot.
 [[nodiscard]] Parsed<Length> parse_length(std::string_view typed, UnitSystem, Meaning = Meaning::small_length);
-/// Any field's value by its kind, unit optional: "20 C", "68 F", "5 Pa", "0.02 in", "35 %", "3 kg/h", "45 deg".
+/// Any field's value by its kind, unit optional: "20 C", "68 F", "5 Pa", "0.02 in", "35 %", "3 kg/h", "45 deg", "30 W".
 [[nodiscard]] Parsed<FieldValue> parse_field(std::string_view typed, UnitSystem, FieldKind, std::string_view key);
 
 }  // namespace fluewright

@@ -88,6 +88,12 @@ constexpr TypedUnit volume_units[] = {
     {"ft3", {"ft3", cubic_foot}},
     {"cuft", {"ft3", cubic_foot}},
 };
+constexpr TypedUnit density_units[] = {
+    {"kg/m3", {"kg/m3", 1.0}},
+    {"lb/ft3", {"lb/ft3", pound / cubic_foot}},
+    {"lb/cuft", {"lb/ft3", pound / cubic_foot}},
+};
+constexpr TypedUnit power_units[] = {{"w", {"W", 1.0}}, {"kw", {"kW", 1000.0}}, {"hp", {"hp", 745.69987158227022}}};
 constexpr TypedUnit ratio_units[] = {{"%", {"%", 0.01}}, {"percent", {"%", 0.01}}};
 constexpr TypedUnit angle_units[] = {
     {"deg", {"deg", degree.value()}},
@@ -237,10 +243,17 @@ Parsed<FieldValue> parse_field(std::string_view typed, UnitSystem system, FieldK
     case FieldKind::volume:
       return as_field(parse_single(typed, volume_units, own, {"a volume", "300 m3 or 10600 ft3"}),
                       [](double v) { return FieldValue{v * cubic_metre}; });
+    case FieldKind::density:
+      return as_field(parse_single(typed, density_units, own, {"a density", "1.2 kg/m3 or 0.075 lb/ft3"}),
+                      [](double v) { return FieldValue{Density{v * kilogram_per_cubic_metre}}; });
+    case FieldKind::power:
+      return as_field(parse_single(typed, power_units, own, {"a power", "30 W"}),
+                      [](double v) { return FieldValue{v * watt}; });
     case FieldKind::choice:
     case FieldKind::wall:
     case FieldKind::material:
     case FieldKind::wood:
+    case FieldKind::fan:
       break;
   }
   return parse_word(typed);

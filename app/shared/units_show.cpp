@@ -137,7 +137,7 @@ Shown show(VolumeFlow value, UnitSystem system) {
   return plain(in(value, VolumeFlow{cubic_metre / second}), Meaning::volume_flow, system);
 }
 Shown show(Volume value, UnitSystem system) { return plain(in(value, cubic_metre), Meaning::volume, system); }
-Shown show(Power value, UnitSystem system) { return plain(in(value, watt), Meaning::power, system); }
+Shown show(Power value, UnitSystem system, Meaning meaning) { return plain(in(value, watt), meaning, system); }
 Shown show(Energy value, UnitSystem system) { return plain(in(value, joule), Meaning::energy, system); }
 Shown show(Density value, UnitSystem system) {
   return plain(in(value, kilogram_per_cubic_metre), Meaning::density, system);
@@ -159,6 +159,7 @@ struct ShowField {
 
   Shown operator()(Length v) const { return show(v, system, meaning); }
   Shown operator()(MassFlow v) const { return show(v, system, meaning); }
+  Shown operator()(Power v) const { return show(v, system, meaning); }
   Shown operator()(Ratio v) const { return show(v, system, meaning); }
   Shown operator()(Count v) const { return plain(v.value, Meaning::count, system); }
   Shown operator()(const std::string& v) const { return {v, ""}; }
@@ -185,7 +186,7 @@ Meaning meaning_of(FieldKind kind, std::string_view key) {
     case FieldKind::angle:
       return Meaning::angle;
     case FieldKind::ratio:
-      if (ends_with("share") || ends_with("humidity") || ends_with("moisture")) return Meaning::share;
+      if (ends_with("share") || ends_with("humidity") || ends_with("moisture") || key == "speed") return Meaning::share;
       return Meaning::ratio;
     case FieldKind::count:
       return Meaning::count;
@@ -201,10 +202,15 @@ Meaning meaning_of(FieldKind kind, std::string_view key) {
       return Meaning::volume_flow;
     case FieldKind::volume:
       return Meaning::volume;
+    case FieldKind::density:
+      return Meaning::density;
+    case FieldKind::power:
+      return Meaning::electric_power;
     case FieldKind::choice:
     case FieldKind::wall:
     case FieldKind::material:
     case FieldKind::wood:
+    case FieldKind::fan:
       break;
   }
   return Meaning::ratio;

@@ -5,6 +5,7 @@
 // What a piece hands to the solver: stretches of flue with one section each. A stretch knows shape and
 // surroundings; it knows no flow and no temperature.
 
+#include "engine/flow/fan.hpp"
 #include "engine/flow/junction.hpp"
 #include "engine/flow/section.hpp"
 #include "engine/library/library.hpp"
@@ -84,6 +85,7 @@ struct Stretch {
   Embedding embedding;
   std::optional<Lid> lid;    ///< the gas passes under it where the stretch starts
   bool chamber = false;      ///< wide and slow: free convection joins the forced film (barrel, bell)
+  std::optional<Fan> fan;    ///< behind the losses at the start, or before those at the end
   bool fire = false;         ///< the fuel burns at the start of this stretch
   bool stands_upright = false;  ///< outside film: vertical wall instead of horizontal cylinder
 };

@@ -68,6 +68,14 @@ const Wall* PieceView::wall(std::string_view key) const {
   return library_->wall(id);
 }
 
+const FanSheet* PieceView::fan(std::string_view key) const {
+  const std::string& id = std::get<std::string>(value(key));
+  for (const FanSheet& own : design_->fans) {
+    if (own.id == id) return &own;
+  }
+  return library_->fan(id);
+}
+
 const Material* PieceView::material(std::string_view key) const {
   return library_->material(std::get<std::string>(value(key)));
 }

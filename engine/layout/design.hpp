@@ -88,6 +88,7 @@ struct Design {
   std::vector<Piece> pieces;
   std::vector<Joint> joints;
   std::vector<Wall> walls;  ///< the user's own build-ups; found before the library's
+  std::vector<FanSheet> fans;  ///< the user's own data sheets; found before the library's
   std::string notes;
 
   [[nodiscard]] const Piece* piece(std::string_view id) const;
@@ -122,6 +123,8 @@ class PieceView {
   /// The build-up named by a wall field: the design's own first, then the library's; nullptr if unknown.
   [[nodiscard]] const Wall* wall(std::string_view key) const;
   [[nodiscard]] const Material* material(std::string_view key) const;
+  /// The data sheet named by a fan field: the design's own first, then the library's; nullptr if unknown.
+  [[nodiscard]] const FanSheet* fan(std::string_view key) const;
 
  private:
   const Design* design_;

@@ -14,6 +14,8 @@ namespace {
 
 /// Name of the user's own walls in a finding that belongs to no piece.
 constexpr std::string_view walls_field = "walls";
+/// And of the user's own fans.
+constexpr std::string_view fans_field = "fans";
 
 void check_ids(const Design& design, std::vector<Finding>& findings) {
   std::unordered_set<std::string_view> seen;
@@ -63,6 +65,44 @@ void check_walls(const Design& design, const Library& library, std::vector<Findi
   }
 }
 
+void check_sheet_value(const Library& library, const FanSheet& sheet, std::string_view key, const FieldValue& value,
+                       std::vector<Finding>& findings) {
+  const FieldSpec* spec = library.fan_field(key);
+  if (spec == nullptr) return;
+  std::optional<Finding> finding = check_range(*spec, value);
+  if (!finding) return;
+  finding->text = sheet.id;
+  findings.push_back(std::move(*finding));
+}
+
+void check_sheet(const Library& library, const FanSheet& sheet, std::vector<Finding>& findings) {
+  for (const FanField& field : fan_fields()) check_sheet_value(library, sheet, field.key, field.get(sheet), findings);
+  for (const FanPoint& point : sheet.points) {
+    check_sheet_value(library, sheet, "flow", point.flow, findings);
+    check_sheet_value(library, sheet, "head", point.head, findings);
+  }
+  if (makes_a_curve(sheet.points)) return;
+  Finding finding;
+  finding.code = FindingCode::fan_curve;
+  finding.field = std::string(fans_field);
+  finding.text = sheet.id;
+  findings.push_back(std::move(finding));
+}
+
+void check_fans(const Design& design, const Library& library, std::vector<Finding>& findings) {
+  std::unordered_set<std::string_view> seen;
+  for (const FanSheet& sheet : design.fans) {
+    if (!seen.insert(sheet.id).second) {
+      Finding finding;
+      finding.code = FindingCode::duplicate_id;
+      finding.field = std::string(fans_field);
+      finding.text = sheet.id;
+      findings.push_back(std::move(finding));
+    }
+    check_sheet(library, sheet, findings);
+  }
+}
+
 void check_conditions(const Design& design, const Library& library, std::vector<Finding>& findings) {
   for (const Condition& condition : conditions()) {
     const FieldSpec* spec = library.condition(condition.key);
@@ -90,6 +130,7 @@ std::vector<Finding> check_values(const Design& design, const Library& library) 
     findings.insert(findings.end(), std::make_move_iterator(of_piece.begin()), std::make_move_iterator(of_piece.end()));
   }
   check_walls(design, library, findings);
+  check_fans(design, library, findings);
   check_conditions(design, library, findings);
   return findings;
 }

@@ -9,13 +9,15 @@ namespace fluewright::edit {
 
 namespace {
 
-/// Whether a field that names a wall, a material or a wood names one that exists.
+/// Whether a field that names a wall, a material, a wood or a fan names one that exists.
 bool answers(const Design& design, const Library& library, const FieldSpec& spec, const std::string& name) {
-  const auto is_it = [&name](const Wall& wall) { return wall.id == name; };
+  const auto is_it = [&name](const auto& thing) { return thing.id == name; };
   switch (spec.kind) {
     case FieldKind::wall:
       return std::any_of(design.walls.begin(), design.walls.end(), is_it) || library.wall(name) != nullptr;
     case FieldKind::material: return library.material(name) != nullptr;
+    case FieldKind::fan:
+      return std::any_of(design.fans.begin(), design.fans.end(), is_it) || library.fan(name) != nullptr;
     case FieldKind::wood: return library.wood(name) != nullptr;
     default: return true;
   }

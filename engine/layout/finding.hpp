@@ -9,7 +9,8 @@
 
 namespace fluewright {
 
-enum class Severity { note, caution, fault };
+/// `fault`: the drawing must be mended before there is an answer. `unsafe`: there is an answer, and nobody should build it.
+enum class Severity { note, caution, fault, unsafe };
 
 /// What is wrong or worth saying. The engine gives the code and the arguments; the application has the words.
 enum class FindingCode {
@@ -30,6 +31,8 @@ enum class FindingCode {
   unknown_material,
   unknown_wall,
   unknown_wood,
+  unknown_fan,
+  fan_curve,          ///< the points of a fan's data sheet make no curve; text = the sheet, field = "fans"
   unknown_port,
   port_taken,         ///< a port in two joints
   joined_to_air,      ///< a joint on a port that is open to the air; piece, field = port name
@@ -46,8 +49,17 @@ enum class FindingCode {
   can_run_backwards,  ///< a stable reversed state exists; value = standing draft; a caution where that is negative, else a note
   never_draws_forward,
   beyond_validity,    ///< a relation left its published range; text = which
-  left_out            ///< piece acts on the draft in a way that a series calculation leaves out (a fan's pressure,
-                      ///< the room air a draft regulator lets in); field = the field that describes it
+  left_out,           ///< piece acts on the draft in a way that a series calculation leaves out (the
+                      ///< room air a draft regulator lets in); field = the field that describes it
+  // fans
+  fan_dependent,      ///< it draws only while a fan runs; value = margin with the fans off, highest = with them on
+  fan_gas_too_hot,    ///< piece, value = hottest gas at the fan, highest = what its sheet allows
+  fan_motor_too_hot,  ///< piece, value = hottest the motor gets, highest = what its sheet allows
+  fan_motor_wet,      ///< piece, value = dew point of the gas around a motor in the stream, lowest = how warm its wall is
+  fan_curve_rises,    ///< piece, text = the sheet; between `lowest` and `highest` flow its head rises with the flow: not
+                      ///< stable; value = Count of forward states, stable or not
+  fan_beyond_sheet,   ///< piece, text = the sheet; value = flow through it at speed, highest = the last that its sheet covers
+  fan_against_flow    ///< piece; it blows against the way the gas should go
 };
 
 /// One thing found. Empty strings mean "does not apply".

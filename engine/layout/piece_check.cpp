@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace fluewright {
 
@@ -28,14 +29,18 @@ bool has_finite_heading(const Piece& piece) {
   return std::isfinite(in(piece.heading.azimuth, radian)) && std::isfinite(in(piece.heading.elevation, radian));
 }
 
-/// A field that names a wall or a material: does the name answer?
+/// A field that names a wall, a material or a fan: does the name answer?
 void check_reference(const PieceView& view, const FieldSpec& spec, std::vector<Finding>& findings) {
   const std::string& id = view.choice(spec.key);
-  const bool is_wall = spec.kind == FieldKind::wall;
-  const bool answers = is_wall ? view.wall(spec.key) != nullptr : view.material(spec.key) != nullptr;
+  const auto [answers, code] = [&]() -> std::pair<bool, FindingCode> {
+    switch (spec.kind) {
+      case FieldKind::wall: return {view.wall(spec.key) != nullptr, FindingCode::unknown_wall};
+      case FieldKind::fan: return {view.fan(spec.key) != nullptr, FindingCode::unknown_fan};
+      default: return {view.material(spec.key) != nullptr, FindingCode::unknown_material};
+    }
+  }();
   if (answers) return;
-  Finding finding =
-      finding_on(view.piece(), is_wall ? FindingCode::unknown_wall : FindingCode::unknown_material, spec.key, id);
+  Finding finding = finding_on(view.piece(), code, spec.key, id);
   finding.text = id;
   findings.push_back(std::move(finding));
 }
@@ -44,7 +49,7 @@ void check_field(const PieceView& view, const FieldSpec& spec, std::vector<Findi
   if (std::optional<Finding> finding = check_range(spec, view.value(spec.key))) {
     finding->piece = view.piece().id;
     findings.push_back(std::move(*finding));
-  } else if (spec.kind == FieldKind::wall || spec.kind == FieldKind::material) {
+  } else if (spec.kind == FieldKind::wall || spec.kind == FieldKind::material || spec.kind == FieldKind::fan) {
     check_reference(view, spec, findings);
   }
 }

@@ -13,10 +13,10 @@
 
 namespace fluewright {
 
-/// What a field holds. `choice` is one word of a list; `wall`, `material` and `wood` are ids.
+/// What a field holds. `choice` is one word of a list; `wall`, `material`, `wood` and `fan` are ids.
 enum class FieldKind {
   length, angle, ratio, count, pressure, temperature, mass_flow, velocity, volume_flow, volume,
-  choice, wall, material, wood
+  density, power, choice, wall, material, wood, fan
 };
 
 /// A whole number of things (gores of a segmented bend).
@@ -25,9 +25,9 @@ struct Count {
   friend bool operator==(const Count&, const Count&) = default;
 };
 
-/// A field's value: its alternative is fixed by the field's kind (choice, wall, material and wood are strings).
+/// A field's value: its alternative is fixed by the field's kind (choice, wall, material, wood and fan are strings).
 using FieldValue = std::variant<Length, Angle, Ratio, Count, Pressure, Temperature, MassFlow, Velocity, VolumeFlow,
-                                Volume, std::string>;
+                                Volume, Density, Power, std::string>;
 
 /// What the data says about one field of a piece type, or about one condition of site, room or fire.
 struct FieldSpec {

@@ -48,6 +48,8 @@ const FieldSpec* PieceType::field(std::string_view key) const { return by_key(fi
 const Material* Library::material(std::string_view id) const { return by_id(materials, id); }
 const Wall* Library::wall(std::string_view id) const { return by_id(walls, id); }
 const WoodSpecies* Library::wood(std::string_view id) const { return by_id(woods, id); }
+const FanSheet* Library::fan(std::string_view id) const { return by_id(fans, id); }
+const FieldSpec* Library::fan_field(std::string_view key) const { return by_key(fan_fields, key); }
 const PieceType* Library::piece_type(std::string_view id) const { return by_id(piece_types, id); }
 const FieldSpec* Library::condition(std::string_view key) const { return by_key(conditions, key); }
 

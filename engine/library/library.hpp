@@ -7,6 +7,7 @@
 
 #include "engine/fuel/wood.hpp"
 #include "engine/library/citation.hpp"
+#include "engine/library/fan_sheet.hpp"
 #include "engine/library/field.hpp"
 #include "engine/quantities/quantities.hpp"
 #include "engine/quantities/temperature.hpp"
@@ -108,11 +109,16 @@ struct Library {
   std::vector<MoistureState> moisture_states;
   std::vector<UsualBurnRate> burn_rates;
   std::vector<PieceType> piece_types;
+  std::vector<FanSheet> fans;             ///< generic ones
+  std::vector<FieldSpec> fan_fields;      ///< of a fan's data sheet; keys as in fan_fields(), then "flow" and "head" of a point
   std::vector<FieldSpec> conditions;  ///< of site, room and fire; keys as in engine/layout/conditions.hpp
 
   [[nodiscard]] const Material* material(std::string_view id) const;
   [[nodiscard]] const Wall* wall(std::string_view id) const;
   [[nodiscard]] const WoodSpecies* wood(std::string_view id) const;
+  [[nodiscard]] const FanSheet* fan(std::string_view id) const;
+  /// What the data says about an entry of a fan's data sheet ("rated_gas"), or of its points ("flow", "head").
+  [[nodiscard]] const FieldSpec* fan_field(std::string_view key) const;
   [[nodiscard]] const PieceType* piece_type(std::string_view id) const;
   [[nodiscard]] const FieldSpec* condition(std::string_view key) const;
 };

@@ -1,1 +1,1 @@
-set(ROOM_SOURCES library.cpp)
+set(ROOM_SOURCES library.cpp fan_sheet.cpp)

@@ -8,14 +8,14 @@ namespace fluewright::shapes {
 
 namespace {
 
-/// A fan in a straight length of pipe, standing still: in the stream or beside it, its `off_loss` counts. What it does
-/// when it runs is reported as left out.
-class Fan final : public Shape {
+/// A fan in a straight length of pipe. It blows from its port "in" to its port "out"; what it does, running or standing
+/// still, comes from its data sheet.
+class DuctFan final : public Shape {
  public:
   std::string_view id() const override { return "fan"; }
 
   std::span<const std::string_view> required_fields() const override {
-    static constexpr std::array<std::string_view, 4> keys{"length", "bore", "off_loss", "wall"};
+    static constexpr std::array<std::string_view, 5> keys{"length", "bore", "fan", "speed", "wall"};
     return keys;
   }
 
@@ -24,18 +24,15 @@ class Fan final : public Shape {
   std::vector<Stretch> passage(const PieceView& piece, std::size_t index, std::string_view entry,
                                std::string_view) const override {
     Stretch stretch = parts::straight_stretch(piece, index);
-    const Ratio zeta = piece.ratio("off_loss");
-    stretch.at_start.push_back(parts::loss("fan standing still", zeta, zeta, piece.type().field("off_loss")->citation));
+    stretch.fan = parts::fan_of(piece);
     return parts::entered_by({stretch}, "in", entry);
   }
-
-  std::string_view left_out() const override { return "off_loss"; }
 };
 
 }  // namespace
 
 const Shape& fan() {
-  static const Fan shape;
+  static const DuctFan shape;
   return shape;
 }
 

@@ -9,14 +9,14 @@ namespace fluewright::shapes {
 
 namespace {
 
-/// A fan on top of the stack, standing still: its `off_loss` comes on top of the free exit. What it does when it runs
-/// is reported as left out.
+/// A fan on top of the stack, blowing out. What it does, running or standing still, comes from its data sheet; the free
+/// exit behind it is the solver's.
 class FanHead final : public Shape {
  public:
   std::string_view id() const override { return "fan_head"; }
 
   std::span<const std::string_view> required_fields() const override {
-    static constexpr std::array<std::string_view, 4> keys{"length", "bore", "off_loss", "wall"};
+    static constexpr std::array<std::string_view, 5> keys{"length", "bore", "fan", "speed", "wall"};
     return keys;
   }
 
@@ -27,14 +27,12 @@ class FanHead final : public Shape {
   std::vector<Stretch> passage(const PieceView& piece, std::size_t index, std::string_view entry,
                                std::string_view) const override {
     Stretch stretch = parts::straight_stretch(piece, index);
-    const Ratio zeta = piece.ratio("off_loss");
-    stretch.at_end.push_back(parts::loss("fan standing still", zeta, zeta, piece.type().field("off_loss")->citation));
+    stretch.fan = parts::fan_of(piece);
+    stretch.fan->at_end = true;
     stretch.at_end.push_back(
         parts::loss("rim, when air comes down", 0.0, thin_wall_entry(0.0), loss::pipe_end_entry.citation()));
     return parts::entered_by({stretch}, "in", entry);
   }
-
-  std::string_view left_out() const override { return "off_loss"; }
 };
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include "engine/pieces/parts.hpp"
 
 #include <algorithm>
+#include <cassert>
 #include <utility>
 
 namespace fluewright::parts {
@@ -138,11 +139,21 @@ Stretch inner_stretch(const PieceView& piece, std::size_t index, const Section& 
   return stretch;
 }
 
+Fan fan_of(const PieceView& piece) {
+  const FanSheet* sheet = piece.fan("fan");
+  assert(sheet && "an unknown fan is a finding before this call");
+  return {FanCurve{*sheet}, piece.ratio("speed"), true, false};
+}
+
 std::vector<Stretch> reversed(std::vector<Stretch> stretches) {
   std::reverse(stretches.begin(), stretches.end());
   for (Stretch& s : stretches) {
     s.rise = -s.rise;
     std::swap(s.at_start, s.at_end);
+    if (s.fan) {
+      s.fan->blows_along = !s.fan->blows_along;
+      s.fan->at_end = !s.fan->at_end;
+    }
     for (auto* losses : {&s.at_start, &s.at_end}) {
       for (LocalLoss& l : *losses) std::swap(l.forward, l.backward);
     }

@@ -45,6 +45,9 @@ inline constexpr std::string_view yes = "yes";
 /// Roughness of a way with neither wall nor mass around it (chosen: as brushed-out brick and welded steel, 1 mm).
 inline constexpr Length bare_roughness = 1.0 * millimetre;
 
+/// The fan of the piece's fields `fan` and `speed`, blowing the way the piece is written.
+[[nodiscard]] Fan fan_of(const PieceView& piece);
+
 /// The same flue walked the other way.
 [[nodiscard]] std::vector<Stretch> reversed(std::vector<Stretch> stretches);
 /// Stretches written from port `first`, as they are or reversed.

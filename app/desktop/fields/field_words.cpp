@@ -57,6 +57,8 @@ Step step_of(Meaning meaning, UnitSystem units) {
       return {metric ? 10.0 / 3600.0 : 5.0 * 0.3048 * 0.3048 * 0.3048 / 60.0};
     case Meaning::volume:
       return {metric ? 10.0 : 500.0 * 0.3048 * 0.3048 * 0.3048};
+    case Meaning::density:
+      return {metric ? 0.05 : 0.005 * 16.01846337396014};
     default:
       return {1.0};
   }

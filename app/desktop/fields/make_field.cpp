@@ -13,6 +13,7 @@ Field* make_field(const FieldSpec& spec, QWidget* parent) {
     case FieldKind::wall:
     case FieldKind::material:
     case FieldKind::wood:
+    case FieldKind::fan:
       return new PickField(spec, parent);
     default:
       return new QuantityField(spec, parent);
@@ -45,6 +46,10 @@ void offer_options(Field& field, const Library& library, const Design& design) {
       break;
     case FieldKind::material:
       for (const auto& material : library.materials) offer(material.id, material.name);
+      break;
+    case FieldKind::fan:
+      for (const auto& fan : design.fans) offer(fan.id, fan.name + " (own data sheet)");
+      for (const auto& fan : library.fans) offer(fan.id, fan.name);
       break;
     case FieldKind::wood:
       for (const auto& wood : library.woods) offer(wood.id, wood.name);
