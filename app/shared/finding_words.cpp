@@ -20,14 +20,22 @@ class Arguments {
       if (type != nullptr) spec_ = type->field(finding.field);
     } else {
       spec_ = library.condition(finding.field);
+      of_own_fan_ = finding.field == "fans";
+      if (spec_ == nullptr && !finding.text.empty()) {
+        spec_ = library.fan_field(finding.field);
+        of_own_fan_ = of_own_fan_ || spec_ != nullptr;
+      }
     }
   }
 
   [[nodiscard]] const std::string& piece() const { return piece_; }
   [[nodiscard]] std::string label() const { return spec_ != nullptr ? spec_->label : finding_.field; }
-  /// "Bench pipe 2, Bore", "Moisture" or, of the design's own build-ups, "Wall “own”".
+  /// "Bench pipe 2, Bore", "Moisture" or, of the design's own build-ups and fans, "Wall “own”", "Fan “own”, Head".
   [[nodiscard]] std::string subject() const {
-    if (of_own_wall()) return fmt::format("Wall “{}”", own_wall());
+    if (of_own_fan_) {
+      return spec_ != nullptr ? fmt::format("Fan “{}”, {}", finding_.text, label()) : fmt::format("Fan “{}”", finding_.text);
+    }
+    if (of_own_wall()) return fmt::format("Wall “{}”{}", own_wall(), layer());
     return piece_.empty() ? label() : piece_ + ", " + label();
   }
   [[nodiscard]] std::string value() const { return text(finding_.value); }
@@ -35,6 +43,9 @@ class Arguments {
     const auto* length = std::get_if<Length>(&finding_.value);
     return length != nullptr ? show(*length, units_, meaning).text() : value();
   }
+
+  [[nodiscard]] std::string lowest() const { return finding_.lowest ? text(*finding_.lowest) : std::string{}; }
+  [[nodiscard]] std::string highest() const { return finding_.highest ? text(*finding_.highest) : std::string{}; }
 
   /// "from 50 mm to 500 mm", "at least 150 mm".
   [[nodiscard]] std::string range() const {
@@ -50,7 +61,12 @@ class Arguments {
   }
 
  private:
-  [[nodiscard]] bool of_own_wall() const { return piece_.empty() && finding_.field == "walls"; }
+  [[nodiscard]] bool of_own_wall() const { return piece_.empty() && finding_.field.starts_with("walls"); }
+  /// ", layer 2" for "walls.2".
+  [[nodiscard]] std::string layer() const {
+    const auto dot = finding_.field.find('.');
+    return dot == std::string::npos ? std::string{} : ", layer " + finding_.field.substr(dot + 1);
+  }
   /// Which of the design's own walls: the argument, unless that is the material it lacks.
   [[nodiscard]] std::string own_wall() const {
     const auto* id = std::get_if<std::string>(&finding_.value);
@@ -60,7 +76,8 @@ class Arguments {
     constexpr FieldKind kind_of_alternative[] = {FieldKind::length,    FieldKind::angle,    FieldKind::ratio,
                                                  FieldKind::count,     FieldKind::pressure, FieldKind::temperature,
                                                  FieldKind::mass_flow, FieldKind::velocity, FieldKind::volume_flow,
-                                                 FieldKind::volume,    FieldKind::choice};
+                                                 FieldKind::volume,    FieldKind::density,  FieldKind::power,
+                                                 FieldKind::choice};
     const FieldKind kind = spec_ != nullptr ? spec_->kind : kind_of_alternative[value.index()];
     return show(value, units_, kind, finding_.field).text();
   }
@@ -68,6 +85,7 @@ class Arguments {
   const Finding& finding_;
   UnitSystem units_;
   std::string piece_;
+  bool of_own_fan_ = false;
   const FieldSpec* spec_ = nullptr;
 };
 
@@ -120,12 +138,22 @@ std::string value_sentence(const Finding& f, const Arguments& a) {
       return fmt::format("{}: there is no wall “{}” in the library or in the design.", a.subject(), f.text);
     case FindingCode::unknown_wood:
       return fmt::format("{}: there is no wood “{}” in the library.", a.subject(), f.text);
+    case FindingCode::unknown_fan:
+      return fmt::format("{}: there is no fan “{}” in the library.", a.subject(), f.text);
+    case FindingCode::wall_layers:
+      return fmt::format("{}: still air can only lie between two layers that shut it in.", a.subject());
+    case FindingCode::fan_curve:
+      return fmt::format(
+          "{}: its points make no curve; it needs two at least, flows that rise from 0 and a head above 0.", a.subject());
     case FindingCode::out_of_range:
       return fmt::format("{}: {} is not allowed; it must be {}.", a.subject(), a.value(), a.range());
     case FindingCode::wrong_kind:
       return fmt::format("{}: the value is of the wrong kind; it must be {}.", a.subject(), a.range());
     case FindingCode::duplicate_id:
-      if (f.piece.empty()) return fmt::format("{}: the id stands twice; every wall needs one of its own.", a.subject());
+      if (f.piece.empty()) {
+        return fmt::format("{}: the id stands twice; every {} needs one of its own.", a.subject(),
+                           f.field == "fans" ? "fan" : "wall");
+      }
       return fmt::format("{}: the id “{}” stands twice; every piece needs one of its own.", a.piece(), f.piece);
     default:
       return {};
@@ -153,13 +181,48 @@ std::string physics_sentence(const Finding& f, const Arguments& a) {
       return "On this day no flow from the inlet to the cap holds itself.";
     case FindingCode::beyond_validity:
       return fmt::format(
-          "{}: {} stands at {}, outside the temperatures at which its conductivity is known; the nearest known "
+          "{}: {} stands at {}, outside the temperatures at which its conductivity is known ({}); the nearest known "
           "value is used.",
-          a.piece(), f.text, a.value());
+          a.piece(), f.text, a.value(), a.range());
+    case FindingCode::relation_left:
+      return fmt::format("{}: {} is used at {}; it is published {}.", a.piece(), f.text, a.value(), a.range());
     case FindingCode::left_out:
       return fmt::format(
           "{}: what it does to the draft when it acts, running or opening, is left out of this calculation.",
           a.piece());
+    default:
+      return {};
+  }
+}
+
+std::string fan_sentence(const Finding& f, const Arguments& a) {
+  switch (f.code) {
+    case FindingCode::fan_dependent:
+      return fmt::format(
+          "The draft depends on a fan: with it off {} to spare at the least, with it on {}. When the power fails while "
+          "wood burns, the fire starves and smoke may come into the room.",
+          a.value(), f.highest ? a.highest() : "enough");
+    case FindingCode::fan_gas_too_hot:
+      return fmt::format("{}: the gas that passes it reaches {}; its fan is rated for {}.", a.piece(), a.value(),
+                         a.highest());
+    case FindingCode::fan_motor_too_hot:
+      return fmt::format("{}: its motor reaches {}; it is rated for {}.", a.piece(), a.value(), a.highest());
+    case FindingCode::fan_motor_wet:
+      return fmt::format("{}: its motor stands in gas with a dew point of {} and only {} around it; water gets into it.",
+                         a.piece(), a.value(), a.lowest());
+    case FindingCode::fan_curve_rises:
+      return fmt::format(
+          "{}: the head of “{}” rises with the flow between {} and {}; there it is not steady, and the flow may jump or "
+          "hunt. States found forward: {}.",
+          a.piece(), f.text, a.lowest(), a.highest(), a.value());
+    case FindingCode::fan_beyond_sheet:
+      if (const auto* flow = std::get_if<VolumeFlow>(&f.value); flow != nullptr && *flow < VolumeFlow{}) {
+        return fmt::format("{}: the gas runs backward through it; what “{}” does then is an estimate.", a.piece(), f.text);
+      }
+      return fmt::format("{}: {} pass it, more than the {} up to which the sheet of “{}” goes; beyond, it is an estimate.",
+                         a.piece(), a.value(), a.highest(), f.text);
+    case FindingCode::fan_against_flow:
+      return fmt::format("{}: it is drawn the wrong way round and blows against the gas.", a.piece());
     default:
       return {};
   }
@@ -172,6 +235,7 @@ std::string sentence(const Finding& finding, const Design& design, const Library
   std::string text = drawing_sentence(finding, arguments);
   if (text.empty()) text = value_sentence(finding, arguments);
   if (text.empty()) text = physics_sentence(finding, arguments);
+  if (text.empty()) text = fan_sentence(finding, arguments);
   // "in w.c." brings a full stop along.
   if (text.ends_with("..")) text.pop_back();
   return text;

@@ -15,7 +15,8 @@
 namespace fluewright {
 
 /// The whole answer, units in the keys. buoyancy_Pa, resistance_Pa and room_gauge_Pa are those of the design-flow check
-/// at worst_age. What an incomplete drawing leaves unknown is null.
+/// at worst_age, with fans off. In the profile loss_Pa = friction_Pa + local_Pa + acceleration_Pa - fan_Pa: a fan that runs
+/// takes off less than nothing. What an incomplete drawing leaves unknown is null.
 [[nodiscard]] nlohmann::ordered_json assessment_json(const Design& design, const Library& library,
                                                      const Assessment& assessment);
 /// The same for reading, a row a piece.

@@ -30,6 +30,7 @@ ordered_json design_flow_json(const DesignFlow& flow, const Design& design) {
   return {{"bench_age", age_key(flow.age)},
           {"quick_estimate", flow.quick_estimate},
           {"margin_Pa", in(flow.margin, pascal)},
+          {"margin_with_fans_Pa", flow.margin_with_fans ? ordered_json(in(*flow.margin_with_fans, pascal)) : ordered_json()},
           {"buoyancy_Pa", in(flow.buoyancy, pascal)},
           {"resistance_Pa", in(flow.resistance, pascal)},
           {"flow_safety", design.fire.flow_safety.value()},
@@ -73,6 +74,40 @@ ordered_json points_json(const Assessment& assessment) {
   return json;
 }
 
+ordered_json power_cut_json(const Assessment& assessment) {
+  if (!assessment.fans_off) return nullptr;
+  const OperatingPoint* running = assessment.fans_off->running_point();
+  ordered_json json = {{"operating_point", running != nullptr ? point_json(*running) : ordered_json()},
+                       {"operating_points", ordered_json::array()}};
+  for (const OperatingPoint& point : assessment.fans_off->operating_points) {
+    json["operating_points"].push_back(point_json(point));
+  }
+  return json;
+}
+
+ordered_json fan_json(const FanAnswer& fan, const Design& design, const Library& library) {
+  constexpr VolumeFlow hourly = cubic_metre / hour;
+  return {{"piece", design.pieces[fan.state.piece].id},
+          {"piece_name", piece_name(design, library, fan.state.piece)},
+          {"speed_share", fan.state.speed.value()},
+          {"flow_m3_h", in(fan.state.flow, hourly)},
+          {"density_kg_m3", in(fan.state.density, kilogram_per_cubic_metre)},
+          {"head_Pa", in(fan.state.effect.head, pascal)},
+          {"loss_Pa", in(fan.state.effect.loss, pascal)},
+          {"range", word(fan.state.effect.range)},
+          {"power_W", in(fan.power, watt)},
+          {"gas_C", in_celsius(fan.state.gas)},
+          {"hottest_gas_C", in_celsius(fan.hottest_gas)},
+          {"motor_C", in_celsius(fan.motor)},
+          {"motor_wet", fan.wet}};
+}
+
+ordered_json fans_json(const Design& design, const Library& library, const Assessment& assessment) {
+  ordered_json json = ordered_json::array();
+  for (const FanAnswer& fan : assessment.fans) json.push_back(fan_json(fan, design, library));
+  return json;
+}
+
 ordered_json condensation_json(const Design& design, const Library& library, const Assessment& assessment) {
   if (!assessment.condensation) return nullptr;
   const Condensation& wet = *assessment.condensation;
@@ -107,8 +142,9 @@ ordered_json slice_json(const SliceState& slice, const Design& design) {
           {"nusselt", slice.nusselt.value()},
           {"film_W_m2K", in(slice.film, watt_per_square_metre_kelvin)},
           {"u_W_m2K", in(slice.overall, watt_per_square_metre_kelvin)},
-          {"loss_Pa", in(slice.loss, pascal)},
+          {"loss_Pa", in(slice.loss - slice.fan, pascal)},
           {"buoyancy_Pa", in(slice.buoyancy, pascal)},
+          {"fan_Pa", in(slice.fan, pascal)},
           {"length_m", in(slice.length, metre)},
           {"dew_point_C", in_celsius(slice.dew_point)},
           {"friction_Pa", in(slice.friction, pascal)},
@@ -158,6 +194,8 @@ ordered_json assessment_json(const Design& design, const Library& library, const
   json["design_flow"] = ordered_json::array();
   for (const DesignFlow& flow : assessment.design_flow) json["design_flow"].push_back(design_flow_json(flow, design));
   json["operating_points"] = points_json(assessment);
+  json["fans"] = fans_json(design, library, assessment);
+  json["power_cut"] = power_cut_json(assessment);
   json["profile_is_operating"] = assessment.profile_is_operating;
   json["profile"] = ordered_json::array();
   for (const SliceState& slice : assessment.profile) json["profile"].push_back(slice_json(slice, design));

@@ -63,6 +63,7 @@ struct Shown {
 [[nodiscard]] double in_shown_unit(Length, UnitSystem, Meaning);
 [[nodiscard]] double in_shown_unit(Pressure, UnitSystem);
 [[nodiscard]] double in_shown_unit(Temperature, UnitSystem);
+[[nodiscard]] double in_shown_unit(VolumeFlow, UnitSystem);
 
 [[nodiscard]] Shown show(Length, UnitSystem, Meaning = Meaning::small_length);
 [[nodiscard]] Shown show(Pressure, UnitSystem);

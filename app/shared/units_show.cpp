@@ -111,6 +111,10 @@ double in_shown_unit(Temperature temperature, UnitSystem system) {
   return unit_row(Meaning::temperature, system).from_si(in_kelvin(temperature));
 }
 
+double in_shown_unit(VolumeFlow flow, UnitSystem system) {
+  return unit_row(Meaning::volume_flow, system).from_si(in(flow, VolumeFlow{cubic_metre / second}));
+}
+
 Shown show(Length length, UnitSystem system, Meaning meaning) {
   const double metres = in(length, metre);
   const bool finite = std::isfinite(metres);

@@ -14,6 +14,8 @@ std::string_view word(Verdict verdict) {
       return "draws";
     case Verdict::marginal:
       return "marginal";
+    case Verdict::unsafe:
+      return "unsafe: the draft depends on a fan";
     case Verdict::will_not_draw:
       break;
   }
@@ -36,6 +38,8 @@ std::string_view word(Severity severity) {
   switch (severity) {
     case Severity::fault:
       return "fault";
+    case Severity::unsafe:
+      return "unsafe";
     case Severity::caution:
       return "caution";
     case Severity::note:
@@ -56,6 +60,20 @@ std::string_view word(Standing standing) {
       break;
   }
   return "chosen";
+}
+
+std::string_view word(FanRange range) {
+  switch (range) {
+    case FanRange::within:
+      return "within";
+    case FanRange::beyond:
+      return "beyond";
+    case FanRange::backward:
+      return "backward";
+    case FanRange::standing:
+      break;
+  }
+  return "standing";
 }
 
 std::string piece_name(const Design& design, const Library& library, std::size_t piece) {

@@ -12,10 +12,11 @@
 
 namespace fluewright {
 
-[[nodiscard]] std::string_view word(Verdict);   ///< "draws" | "marginal" | "will not draw"
+[[nodiscard]] std::string_view word(Verdict);   ///< "draws" | "marginal" | "will not draw" | "unsafe: the draft depends on a fan"
 [[nodiscard]] std::string_view word(BenchAge);  ///< "cold bench" | "one hour" | "charged"
 [[nodiscard]] std::string_view word(Severity);
 [[nodiscard]] std::string_view word(Standing);
+[[nodiscard]] std::string_view word(FanRange);  ///< "within" | "beyond" | "backward" | "standing"
 /// The user's label, else the type's name with its number along the path ("Elbow 2"), for any piece.
 [[nodiscard]] std::string piece_name(const Design&, const Library&, std::size_t piece);
 [[nodiscard]] std::string piece_name(const Design&, const Library&, std::string_view id);

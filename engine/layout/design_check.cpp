@@ -6,6 +6,7 @@
 #include "engine/layout/value_range.hpp"
 
 #include <iterator>
+#include <string>
 #include <unordered_set>
 
 namespace fluewright {
@@ -29,9 +30,32 @@ void check_ids(const Design& design, std::vector<Finding>& findings) {
   }
 }
 
-void check_layer(const Library& library, const Wall& wall, const WallLayer& layer, std::vector<Finding>& findings) {
+/// "walls.2": the second layer, counted from the gas.
+std::string layer_field(std::size_t index) { return std::string(walls_field) + "." + std::to_string(index + 1); }
+
+bool is_gap(const Library& library, const Wall& wall, std::size_t index) {
+  const Material* material = library.material(wall.layers[index].material);
+  return material != nullptr && material->is_gap();
+}
+
+/// Still air needs something solid on either side to shut it in.
+void check_gaps(const Library& library, const Wall& wall, std::vector<Finding>& findings) {
+  for (std::size_t i = 0; i < wall.layers.size(); ++i) {
+    if (!is_gap(library, wall, i)) continue;
+    const bool shut_in = i > 0 && i + 1 < wall.layers.size() && !is_gap(library, wall, i - 1);
+    if (shut_in) continue;
+    Finding finding;
+    finding.code = FindingCode::wall_layers;
+    finding.field = layer_field(i);
+    finding.text = wall.id;
+    findings.push_back(std::move(finding));
+  }
+}
+
+void check_layer(const Library& library, const Wall& wall, std::size_t index, std::vector<Finding>& findings) {
+  const WallLayer& layer = wall.layers[index];
   Finding finding;
-  finding.field = std::string(walls_field);
+  finding.field = layer_field(index);
   if (!library.material(layer.material)) {
     finding.code = FindingCode::unknown_material;
     finding.text = layer.material;
@@ -43,7 +67,7 @@ void check_layer(const Library& library, const Wall& wall, const WallLayer& laye
   if (layer.thickness >= thinnest && layer.thickness <= thickest) return;
   Finding range;
   range.code = FindingCode::out_of_range;
-  range.field = std::string(walls_field);
+  range.field = layer_field(index);
   range.text = wall.id;
   range.value = layer.thickness;
   range.lowest = thinnest;
@@ -61,7 +85,8 @@ void check_walls(const Design& design, const Library& library, std::vector<Findi
       finding.text = wall.id;
       findings.push_back(std::move(finding));
     }
-    for (const WallLayer& layer : wall.layers) check_layer(library, wall, layer, findings);
+    for (std::size_t i = 0; i < wall.layers.size(); ++i) check_layer(library, wall, i, findings);
+    check_gaps(library, wall, findings);
   }
 }
 

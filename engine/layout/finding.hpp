@@ -48,7 +48,8 @@ enum class FindingCode {
   overdrawn,          ///< operating excess air over 6
   can_run_backwards,  ///< a stable reversed state exists; value = standing draft; a caution where that is negative, else a note
   never_draws_forward,
-  beyond_validity,    ///< a relation left its published range; text = which
+  beyond_validity,    ///< a material's conductivity left the temperatures at which it is known; text = which, value = the
+                      ///< wall's temperature, lowest and highest = the range (lowest is nothing for one known value)
   left_out,           ///< piece acts on the draft in a way that a series calculation leaves out (the
                       ///< room air a draft regulator lets in); field = the field that describes it
   // fans
@@ -59,7 +60,11 @@ enum class FindingCode {
   fan_curve_rises,    ///< piece, text = the sheet; between `lowest` and `highest` flow its head rises with the flow: not
                       ///< stable; value = Count of forward states, stable or not
   fan_beyond_sheet,   ///< piece, text = the sheet; value = flow through it at speed, highest = the last that its sheet covers
-  fan_against_flow    ///< piece; it blows against the way the gas should go
+  fan_against_flow,   ///< piece; it blows against the way the gas should go
+  // more on values
+  wall_layers,        ///< field = "walls.N": layer N of the wall `text` is still air and lies at a face or beside still air
+  relation_left       ///< a relation left its published range; text = which and whose, piece where furthest, value = the
+                      ///< temperature there, lowest and highest = the range
 };
 
 /// One thing found. Empty strings mean "does not apply".

@@ -41,6 +41,12 @@ bool Material::covers(Temperature t) const {
   return !conductivity_points.empty() && conductivity_points.front().at <= t && t <= conductivity_points.back().at;
 }
 
+ValidRange<Temperature> Material::covered() const {
+  assert(!conductivity_points.empty());
+  if (conductivity_points.size() == 1) return {kelvins(0.0), single_point_trusted_below, name, thermal_citation.source};
+  return {conductivity_points.front().at, conductivity_points.back().at, name, thermal_citation.source};
+}
+
 Diffusivity Material::diffusivity(Temperature t) const { return conductivity(t) / (density * specific_heat); }
 
 const FieldSpec* PieceType::field(std::string_view key) const { return by_key(fields, key); }

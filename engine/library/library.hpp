@@ -11,6 +11,7 @@
 #include "engine/library/field.hpp"
 #include "engine/quantities/quantities.hpp"
 #include "engine/quantities/temperature.hpp"
+#include "engine/quantities/valid_range.hpp"
 
 #include <string>
 #include <string_view>
@@ -41,6 +42,10 @@ struct Material {
   [[nodiscard]] Conductivity conductivity(Temperature t) const;
   /// Whether t lies within the measured points (always true for a single-point material below 200 degC).
   [[nodiscard]] bool covers(Temperature t) const;
+  /// The temperatures of covers().
+  [[nodiscard]] ValidRange<Temperature> covered() const;
+  /// Still air shut in between two layers rather than something that stands by itself.
+  [[nodiscard]] bool is_gap() const { return density < 10.0 * kilogram_per_cubic_metre; }
   /// Thermal diffusivity k/(rho c) at t [m2/s].
   [[nodiscard]] Diffusivity diffusivity(Temperature t) const;
 };

@@ -3,6 +3,7 @@
 #include "engine/solve/assessment.hpp"
 
 #include "engine/solve/design_flow.hpp"
+#include "engine/solve/fans.hpp"
 #include "engine/solve/operating_points.hpp"
 #include "engine/solve/physics_findings.hpp"
 
@@ -58,22 +59,42 @@ void judge(Assessment& a) {
   if (worst == a.design_flow.end()) return;
   a.worst_age = worst->age;
   a.worst_margin = worst->margin;
+  for (const DesignFlow& d : a.design_flow) {
+    if (!d.margin_with_fans) continue;
+    a.worst_margin_with_fans = std::min(*d.margin_with_fans, a.worst_margin_with_fans.value_or(*d.margin_with_fans));
+  }
   a.verdict = worst->margin < Pressure{}       ? Verdict::will_not_draw
               : worst->margin < marginal_below ? Verdict::marginal
                                                : Verdict::draws;
+}
+
+/// The forward state of the largest flow that comes back when disturbed.
+std::optional<std::size_t> running_of(const std::vector<OperatingPoint>& points) {
+  const auto running =
+      std::find_if(points.begin(), points.end(), [](const OperatingPoint& p) { return p.stable && p.forward; });
+  if (running == points.end()) return std::nullopt;
+  return static_cast<std::size_t>(running - points.begin());
 }
 
 void run_free(Assessment& a, const SlicedPath& fine, const Surround& surround, const WoodFuel& fuel, MassFlow burn_rate) {
   const SlicedPath coarse = slice_branch(*fine.branch, coarse_slice);
   const FreeRun free{fine, coarse, surround, fuel, burn_rate};
   a.operating_points = free.points();
-  const auto running = std::find_if(a.operating_points.begin(), a.operating_points.end(),
-                                    [](const OperatingPoint& p) { return p.stable && p.forward; });
-  if (running == a.operating_points.end()) return;
-  a.running = static_cast<std::size_t>(running - a.operating_points.begin());
+  a.running = running_of(a.operating_points);
+  if (!a.running) return;
+  const auto running = a.operating_points.begin() + static_cast<std::ptrdiff_t>(*a.running);
   a.profile.clear();
   (void)free.march(running->flue_gas, &a.profile);
   a.profile_is_operating = true;
+}
+
+/// The same with every fan standing still.
+FansOff run_without_power(const SlicedPath& fine, const Surround& surround, const WoodFuel& fuel, MassFlow burn_rate) {
+  const SlicedPath coarse = slice_branch(*fine.branch, coarse_slice);
+  FansOff cut;
+  cut.operating_points = FreeRun{fine, coarse, surround, fuel, burn_rate}.points();
+  cut.running = running_of(cut.operating_points);
+  return cut;
 }
 
 void answer(Assessment& a, const Design& design, const WoodFuel& fuel, const AssessOptions& options) {
@@ -81,20 +102,36 @@ void answer(Assessment& a, const Design& design, const WoodFuel& fuel, const Ass
   const Surround surround = surround_of(design);
   const SlicedPath path = slice_branch(branch, options.slice);
   a.path_length = path.length;
-  const DesignFlowQuestion question{&path,           &surround, &fuel, design.fire.burn_rate, design.fire.wanted_excess_air,
-                                    design.fire.flow_safety, design.site.wind_allowance};
+  const bool fans_run = has_running_fan(a.path.network);
+  const FlueNetwork still = with_fans_off(a.path.network);
+  const SlicedPath still_path = slice_branch(still.branches.front(), options.slice);
+  DesignFlowQuestion question;
+  question.path = &still_path;
+  question.with_fans = fans_run ? &path : nullptr;
+  question.surround = &surround;
+  question.fuel = &fuel;
+  question.burn_rate = design.fire.burn_rate;
+  question.excess_air_ratio = design.fire.wanted_excess_air;
+  question.flow_safety = design.fire.flow_safety;
+  question.wind_allowance = design.site.wind_allowance;
   if (a.path.complete) {
     for (const BenchAge age : bench_ages) {
       a.design_flow.push_back(check_design_flow(question, age, age == BenchAge::charged ? &a.profile : nullptr));
     }
     judge(a);
     a.standing_draft = standing_draft(path, surround);
-    if (options.operating_points) run_free(a, path, surround, fuel, design.fire.burn_rate);
+    if (options.operating_points) {
+      run_free(a, path, surround, fuel, design.fire.burn_rate);
+      if (fans_run) a.fans_off = run_without_power(still_path, surround, fuel, design.fire.burn_rate);
+    }
   } else {
     (void)check_design_flow(question, BenchAge::charged, &a.profile);
   }
   a.exit_temperature = a.profile.back().gas;
   a.condensation = condensation_along(a.profile, design.pieces.size(), dew_point_of_fire(a.profile));
+  add_fan_answers(a, surround);
+  if (depends_on_fan(a)) a.verdict = Verdict::unsafe;
+  add_fan_findings(a, design);
   add_physics_findings(a, design, path);
 }
 

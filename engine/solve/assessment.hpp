@@ -4,6 +4,7 @@
 
 // The engine's one question and its answer: given a design and a library, does it draw?
 
+#include "engine/flow/fan.hpp"
 #include "engine/layout/finding.hpp"
 #include "engine/layout/path.hpp"
 #include "engine/quantities/quantities.hpp"
@@ -19,8 +20,8 @@ namespace fluewright {
 enum class BenchAge { cold_bench, one_hour, charged };
 inline constexpr std::array bench_ages{BenchAge::cold_bench, BenchAge::one_hour, BenchAge::charged};
 
-/// The word for the whole.
-enum class Verdict { draws, marginal, will_not_draw };
+/// The word for the whole. `unsafe`: it draws only while a fan runs.
+enum class Verdict { draws, marginal, will_not_draw, unsafe };
 
 /// The gas and its wall in one slice, in the order of the path. Pressures and losses add up along the rows: room gauge
 /// at the inlet + sum of buoyancy + sum of fan - sum of loss = gauge pressure at the cap.
@@ -53,6 +54,16 @@ struct SliceState {
   Pressure fan{};             ///< what a running fan adds
 };
 
+/// What a fan does in a state of the path.
+struct FanState {
+  std::size_t piece = 0;  ///< index in Design::pieces
+  Ratio speed = 0.0;      ///< of its sheet's full speed
+  VolumeFlow flow{};      ///< through it, positive the way it blows
+  Density density{};      ///< of the gas that passes it
+  Temperature gas;
+  FanEffect effect;
+};
+
 /// Where the fire's heat goes.
 struct HeatBalance {
   Power released{};        ///< net heating value x burn rate
@@ -78,7 +89,9 @@ struct Condensation {
 struct DesignFlow {
   BenchAge age = BenchAge::charged;
   bool quick_estimate = false;  ///< true where a closed form stands in for the transient
-  Pressure margin{};            ///< buoyancy + room gauge - safety x resistance - wind allowance - cap pressure
+  /// With every fan standing still: buoyancy + room gauge - safety x resistance - wind allowance - cap pressure.
+  Pressure margin{};
+  std::optional<Pressure> margin_with_fans;  ///< with every fan at its speed; nothing where none runs
   Pressure buoyancy{};
   Pressure resistance{};        ///< without the safety factor
   Pressure room_gauge{};        ///< at the inlet
@@ -87,6 +100,7 @@ struct DesignFlow {
   MassFlow flue_gas{};
   Temperature exit_temperature;
   Temperature fire_temperature; ///< leaving the burn tunnel's first slice: adiabatic
+  std::vector<FanState> fans;   ///< standing still
 };
 
 /// A flow at which buoyancy and losses balance.
@@ -101,8 +115,28 @@ struct OperatingPoint {
   Temperature exit_temperature; ///< at the cap (forward) or at the feed's mouth (backward)
   HeatBalance heat;
   Pressure residual{};          ///< what is left of the pressure balance
+  std::vector<FanState> fans;   ///< in the order in which the gas passes them
   std::vector<MassFlow> branch_flows;  ///< a branched path: by branch, signed, where the gas comes in; else empty
   MassFlow smoke_to_room{};     ///< gas that has been through the fire and comes out into the room
+};
+
+/// What is left of a heater when the power fails: the same design, every fan standing still.
+struct FansOff {
+  std::vector<OperatingPoint> operating_points;  ///< as in Assessment
+  std::optional<std::size_t> running;
+
+  [[nodiscard]] const OperatingPoint* running_point() const { return running ? &operating_points[*running] : nullptr; }
+};
+
+/// A fan of the path and what it has to stand.
+struct FanAnswer {
+  FanState state;          ///< at the running point; where there is none, standing still at the design flow
+  Power power{};           ///< electrical, in that state
+  Temperature hottest_gas; ///< that passes it at the running point, after a power cut or at a design flow
+  Temperature motor;       ///< with that gas
+  bool wet = false;        ///< a motor in the stream below the dew point, at the running point or in a cold bench's gas
+  Temperature dew_point;   ///< of the gas where it is wet
+  Temperature wet_at;      ///< how warm wall or gas are there
 };
 
 struct AssessOptions {
@@ -117,14 +151,20 @@ struct Assessment {
 
   std::vector<DesignFlow> design_flow;      ///< three ages in the order of bench_ages; empty if the path is incomplete
   std::optional<BenchAge> worst_age;
-  Pressure worst_margin{};
+  Pressure worst_margin{};                  ///< with every fan standing still
+  std::optional<Pressure> worst_margin_with_fans;  ///< the least of the three with fans running; nothing where none runs
   Pressure standing_draft{};                ///< before anything burns; negative: left alone it starts backwards
   std::optional<Verdict> verdict;           ///< nothing while the path is incomplete
 
-  std::vector<OperatingPoint> operating_points;  ///< every stable one, forward before backward
+  /// Every stable one, forward before backward; with a fan whose head rises with the flow the unstable ones too.
+  std::vector<OperatingPoint> operating_points;
   std::optional<std::size_t> running;            ///< the forward one of the largest flow, if any
 
-  /// One row a slice: at the running point; where there is none, at the design flow with a charged bench.
+  std::vector<FanAnswer> fans;                   ///< in the order of the path
+  std::optional<FansOff> fans_off;             ///< where a fan runs
+
+  /// One row a slice: at the running point; where there is none, at the design flow with a charged
+  /// bench and every fan standing still.
   std::vector<SliceState> profile;
   bool profile_is_operating = false;
   std::optional<Condensation> condensation; ///< along the profile

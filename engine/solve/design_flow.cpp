@@ -13,6 +13,17 @@ WallAge wall_age(BenchAge age) {
   return std::nullopt;
 }
 
+namespace {
+
+Pressure margin_of(const DesignFlowQuestion& q, const MarchTotals& totals) {
+  const Ratio on_acceleration = totals.acceleration > Pressure{} ? q.flow_safety : Ratio(1.0);
+  return q.surround->gauge_at(q.path->branch->from) + totals.buoyancy + totals.fan -
+         q.flow_safety * (totals.friction + totals.local) - on_acceleration * totals.acceleration - q.wind_allowance -
+         q.surround->cap_gauge;
+}
+
+}  // namespace
+
 DesignFlow check_design_flow(const DesignFlowQuestion& q, BenchAge age, std::vector<SliceState>* rows) {
   const bool room_air = q.path->branch->from.kind == EndKind::room_air;
   const Ratio water = room_air ? q.surround->room_water : q.surround->outdoor_water;
@@ -33,9 +44,11 @@ DesignFlow check_design_flow(const DesignFlowQuestion& q, BenchAge age, std::vec
   d.flue_gas = fire.flue;
   d.exit_temperature = totals.exit;
   d.fire_temperature = totals.fire;
-  const Ratio on_acceleration = totals.acceleration > Pressure{} ? q.flow_safety : Ratio(1.0);
-  d.margin = d.room_gauge + d.buoyancy - q.flow_safety * (totals.friction + totals.local) -
-             on_acceleration * totals.acceleration - d.wind_allowance - d.cap_gauge;
+  d.fans = totals.fans;
+  d.margin = margin_of(q, totals);
+  if (q.with_fans != nullptr) {
+    d.margin_with_fans = margin_of(q, March{*q.with_fans, *q.surround}.run(fire, air, gas, wall_age(age)));
+  }
   return d;
 }
 

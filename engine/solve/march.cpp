@@ -92,6 +92,7 @@ class Walk {
     totals_.exit = temperature_;
     totals_.stack = flow_ * gas_->specific_enthalpy(temperature_) - inlet_enthalpy_;
     totals_.vapour_left = vapour_left_;
+    totals_.fans = fans_;
     if (!to_free_air) return;
     const Stretch& last = fire_->forward ? path_->branch->stretches.back() : path_->branch->stretches.front();
     const Pressure head = velocity_head(last.section.area());
@@ -138,20 +139,36 @@ class Walk {
     }
   }
 
+  /// A fan that stands at this end of the stretch.
+  void pass_fan(const Stretch& stretch, bool at_end) {
+    if (!stretch.fan || stretch.fan->at_end != at_end) return;
+    const Fan& fan = *stretch.fan;
+    const double blows = fan.blows_along ? 1.0 : -1.0;
+    FanState state{stretch.piece, fan.speed, way() * blows * flow_ / density(), density(), temperature_, {}};
+    state.effect = fan_effect(fan, state.flow, state.density, stretch.section.area());
+    totals_.fan += blows * state.effect.head;
+    totals_.local += state.effect.loss;
+    fans_.push_back(state);
+  }
+
   void enter(std::size_t index, const Stretch& stretch) {
     if (fire_->forward) {
       add_step(index);
       add_losses(stretch.at_start, stretch.section);
+      pass_fan(stretch, false);
       if (stretch.fire) burn(stretch);
     } else {
       add_losses(stretch.at_end, stretch.section);
+      pass_fan(stretch, true);
     }
   }
 
   void leave(std::size_t index, const Stretch& stretch) {
     if (fire_->forward) {
+      pass_fan(stretch, true);
       add_losses(stretch.at_end, stretch.section);
     } else {
+      pass_fan(stretch, false);
       add_losses(stretch.at_start, stretch.section);
       if (stretch.fire) burn(stretch);
       add_step(index);
@@ -250,6 +267,7 @@ class Walk {
     row.acceleration = way() * (totals_.acceleration - before.acceleration);
     row.loss = row.friction + row.local + row.acceleration;
     row.buoyancy = totals_.buoyancy - before.buoyancy;
+    row.fan = totals_.fan - before.fan;
     step_pressure(slice, stretch, row);
     wet(slice, row);
     rows.push_back(row);
@@ -303,6 +321,7 @@ class Walk {
   Ratio vapour_left_ = 1.0;
   SliceHeat heat_;
   MarchTotals totals_;
+  std::vector<FanState> fans_;  // beside the totals, of which every slice takes a copy
 
   friend JacketExchange exchanged(const Walk& start, const JacketGroup& group, const SlicedPath& path, bool forward);
 };

@@ -39,6 +39,8 @@ struct MarchTotals {
   Temperature exit;
   Ratio vapour_left = 1.0;  ///< of the water in the gas as it leaves; worked out with rows only
 
+  std::vector<FanState> fans;  ///< in the order in which the gas passes them
+
   [[nodiscard]] Pressure loss() const { return friction + local + acceleration; }
 };
 

@@ -247,6 +247,7 @@ OperatingPoint operating_point_of(const NetworkMarch& march, const NetworkSoluti
   for (std::size_t b = 0; b < state.branches.size(); ++b) {
     const BranchFlow& f = state.branches[b];
     p.branch_flows.push_back(f.forward ? f.at_from : f.at_to);
+    p.fans.insert(p.fans.end(), f.totals.fans.begin(), f.totals.fans.end());
     h.to_room += f.totals.to_room;
     h.into_mass += f.totals.into_mass;
     h.to_outdoors += f.totals.to_outdoors;

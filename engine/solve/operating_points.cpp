@@ -29,6 +29,12 @@ constexpr Pressure balanced_within = 1e-7 * pascal;
 /// Still air is taken as this much flow: the films and friction factors have their limits there.
 constexpr MassFlow still = 1e-9 * kilogram_per_second;
 
+/// Flows tried along the curve of a fan that rises, up to somewhat beyond its last point.
+constexpr int fan_samples = 48;
+constexpr double fan_reach = 1.2;
+/// Gas of a stack, to turn a fan's flow into a mass flow where the scan should look.
+constexpr Density scan_density = 0.9 * kilogram_per_cubic_metre;
+
 Ratio vapour_of_inlet(const SlicedPath& path, const Surround& surround) {
   return path.branch->from.kind == EndKind::room_air ? surround.room_water : surround.outdoor_water;
 }
@@ -58,12 +64,22 @@ MarchTotals FreeRun::march(MassFlow flow, std::vector<SliceState>* rows, bool on
 }
 
 Pressure FreeRun::balance(const MarchTotals& totals, bool forward) const {
-  const Pressure drive = surround_->gauge_at(fine_->branch->from) + totals.buoyancy - surround_->cap_gauge;
+  const Pressure drive = surround_->gauge_at(fine_->branch->from) + totals.buoyancy + totals.fan - surround_->cap_gauge;
   return forward ? Pressure(drive - totals.loss()) : Pressure(drive + totals.loss());
 }
 
 Pressure FreeRun::residual(MassFlow flow, bool on_coarse) const {
   return balance(march(flow, nullptr, on_coarse), flow >= MassFlow{});
+}
+
+std::vector<MassFlow> FreeRun::flows_of_rising_fans() const {
+  std::vector<MassFlow> flows;
+  for (const Stretch& stretch : fine_->branch->stretches) {
+    if (!stretch.fan || !(stretch.fan->speed > 0.0) || !stretch.fan->curve.rising()) continue;
+    const MassFlow last = fan_reach * stretch.fan->speed * stretch.fan->curve.last_flow() * scan_density;
+    for (int i = 1; i <= fan_samples; ++i) flows.push_back(last * (static_cast<double>(i) / fan_samples));
+  }
+  return flows;
 }
 
 std::vector<FreeRun::Sample> FreeRun::scan() const {
@@ -81,6 +97,7 @@ std::vector<FreeRun::Sample> FreeRun::scan() const {
       samples.push_back({flow, residual(flow, true)});
     }
   }
+  for (const MassFlow& flow : flows_of_rising_fans()) samples.push_back({flow, residual(flow, true)});
   std::sort(samples.begin(), samples.end(), [](const Sample& a, const Sample& b) { return a.flow < b.flow; });
   return samples;
 }
@@ -97,6 +114,7 @@ OperatingPoint FreeRun::point_at(MassFlow flow) const {
   p.fire_temperature = totals.fire;
   p.exit_temperature = totals.exit;
   p.residual = balance(totals, fire.forward);
+  p.fans = totals.fans;
   HeatBalance& h = p.heat;
   h.released = fire.released;
   h.unburned = fire.released - fire.added;
@@ -110,7 +128,8 @@ OperatingPoint FreeRun::point_at(MassFlow flow) const {
 }
 
 std::optional<FreeRun::Bracket> FreeRun::narrowed(Bracket bracket, bool on_coarse, int bits) const {
-  const auto f = [&](double m) { return in(residual(m * kilogram_per_second, on_coarse), pascal); };
+  const double way = bracket.rises ? -1.0 : 1.0;
+  const auto f = [&](double m) { return way * in(residual(m * kilogram_per_second, on_coarse), pascal); };
   double a = in(bracket.low, kilogram_per_second);
   double b = in(bracket.high, kilogram_per_second);
   double fa = f(a);
@@ -127,19 +146,23 @@ std::optional<FreeRun::Bracket> FreeRun::narrowed(Bracket bracket, bool on_coars
   std::uintmax_t evaluations = root_evaluations;
   const boost::math::tools::eps_tolerance<double> close_enough(static_cast<unsigned>(bits));
   const auto found = boost::math::tools::toms748_solve(f, a, b, fa, fb, close_enough, evaluations);
-  return Bracket{found.first * kilogram_per_second, found.second * kilogram_per_second};
+  return Bracket{found.first * kilogram_per_second, found.second * kilogram_per_second, bracket.rises};
 }
 
 std::vector<OperatingPoint> FreeRun::points() const {
   const std::vector<Sample> samples = scan();
+  const bool with_unstable = !flows_of_rising_fans().empty();
   std::vector<OperatingPoint> found;
   for (std::size_t i = 0; i + 1 < samples.size(); ++i) {
     // Drive to spare below, none above: a state that comes back by itself when disturbed.
-    if (!(samples[i].residual > Pressure{} && samples[i + 1].residual <= Pressure{})) continue;
-    const auto rough = narrowed({samples[i].flow, samples[i + 1].flow}, true, rough_bits);
+    const bool above = samples[i].residual > Pressure{};
+    const bool above_next = samples[i + 1].residual > Pressure{};
+    if (above == above_next || (above_next && !with_unstable)) continue;
+    const auto rough = narrowed({samples[i].flow, samples[i + 1].flow, above_next}, true, rough_bits);
     if (!rough) continue;
     if (const auto fine = narrowed(*rough, false, fine_bits)) {
       OperatingPoint point = point_at(0.5 * (fine->low + fine->high));
+      point.stable = !fine->rises;
       // Where the flow turns round the residual may jump; a jump is no balance.
       if (abs(point.residual) < balanced_within) found.push_back(point);
     }

@@ -18,11 +18,13 @@ class FreeRun {
           MassFlow wanted_burn_rate);
 
   /// Drive left over at a flow (> 0 out of the cap, < 0 down the stack), S_E = 1:
-  /// inlet gauge + buoyancy - cap gauge - losses for forward flow, + losses for backward flow.
+  /// inlet gauge + buoyancy + fans - cap gauge - losses for forward flow, + losses for backward flow.
   [[nodiscard]] Pressure residual(MassFlow flow, bool on_coarse = false) const;
 
   /// Every stable state: a root of the residual where it falls with rising flow. Signed flows are scanned for falls
-  /// through zero, each is bracketed by TOMS 748. Forward before backward, larger flows first.
+  /// through zero, each is bracketed by TOMS 748. With a running fan whose head rises somewhere with the flow the scan is
+  /// denser, and roots where the residual rises are states too, not stable ones. Forward before backward, larger flows
+  /// first.
   [[nodiscard]] std::vector<OperatingPoint> points() const;
 
   /// The march at a flow, with a row a slice if wanted (forward only).
@@ -36,10 +38,12 @@ class FreeRun {
   struct Bracket {
     MassFlow low{};
     MassFlow high{};
+    bool rises = false;  ///< the residual goes up through zero
   };
   [[nodiscard]] FireState fire_at(MassFlow flow) const;
   [[nodiscard]] Pressure balance(const MarchTotals& totals, bool forward) const;
   [[nodiscard]] std::vector<Sample> scan() const;
+  [[nodiscard]] std::vector<MassFlow> flows_of_rising_fans() const;
   [[nodiscard]] OperatingPoint point_at(MassFlow flow) const;
   [[nodiscard]] std::optional<Bracket> narrowed(Bracket bracket, bool on_coarse, int bits) const;
 

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/solve/physics_findings.hpp"
 
+#include "engine/gas/species.hpp"
+#include "engine/heat/gas_radiation.hpp"
+
 #include <algorithm>
 
 namespace fluewright {
@@ -69,10 +72,55 @@ void say_hot_materials(Assessment& a, const Design& design, const SlicedPath& pa
     for (const WallLayerView& layer : stretch.wall) {
       if (layer.material->covers(row.wall) || std::find(said.begin(), said.end(), layer.material) != said.end()) continue;
       said.push_back(layer.material);
-      a.findings.push_back({FindingCode::beyond_validity, Severity::note, design.pieces[row.piece].id, {}, row.wall, {}, {},
-                            layer.material->name});
+      const ValidRange<Temperature> known = layer.material->covered();
+      Finding finding{FindingCode::beyond_validity, Severity::note, design.pieces[row.piece].id, {}, row.wall, {},
+                      FieldValue{known.high}, layer.material->name};
+      if (known.low > kelvins(0.0)) finding.lowest = FieldValue{known.low};
+      a.findings.push_back(std::move(finding));
     }
   }
+}
+
+/// How far a relation is taken outside its published temperatures along the path.
+struct Furthest {
+  TemperatureDifference by{};
+  const SliceState* row = nullptr;
+  Temperature level;
+};
+
+void say_relation(Assessment& a, const Design& design, const ValidRange<Temperature>& range, std::size_t first,
+                  Temperature SliceState::*of) {
+  Furthest furthest;
+  for (std::size_t i = first; i < a.profile.size(); ++i) {
+    const Temperature level = a.profile[i].*of;
+    const TemperatureDifference by = std::max(TemperatureDifference(range.low - level), TemperatureDifference(level - range.high));
+    if (by > furthest.by) furthest = {by, &a.profile[i], level};
+  }
+  if (furthest.row == nullptr) return;
+  a.findings.push_back({FindingCode::relation_left, Severity::note, design.pieces[furthest.row->piece].id, {}, furthest.level,
+                        FieldValue{range.low}, FieldValue{range.high},
+                        std::string(range.relation) + " (" + std::string(range.source) + ")"});
+}
+
+/// The narrowest of the ranges of a property over the gases of the flue.
+ValidRange<Temperature> narrowest(ValidRange<Temperature> (*range_of)(Species)) {
+  ValidRange<Temperature> all = range_of(all_species.front());
+  for (const Species s : all_species) {
+    const ValidRange<Temperature> one = range_of(s);
+    all.low = std::max(all.low, one.low);
+    all.high = std::min(all.high, one.high);
+  }
+  return all;
+}
+
+/// Relations of the gas that are taken beyond the temperatures for which they are published.
+void say_relations(Assessment& a, const Design& design, const SlicedPath& path) {
+  std::size_t burnt = 0;
+  while (burnt < a.profile.size() && !path.stretch_of(path.slices[burnt]).fire) ++burnt;
+  say_relation(a, design, gas_radiation_range(), burnt, &SliceState::gas);
+  say_relation(a, design, narrowest(&viscosity_range), burnt, &SliceState::gas);
+  say_relation(a, design, narrowest(&conductivity_range), burnt, &SliceState::gas);
+  say_relation(a, design, narrowest(&heat_capacity_range), 0, &SliceState::gas);
 }
 
 }  // namespace
@@ -83,6 +131,7 @@ void add_physics_findings(Assessment& a, const Design& design, const SlicedPath&
   say_air(a);
   say_narrow_masses(a, design, path);
   say_hot_materials(a, design, path);
+  say_relations(a, design, path);
 }
 
 }  // namespace fluewright

@@ -2,6 +2,7 @@ set(ROOM_SOURCES
     assessment.cpp
     burning.cpp
     design_flow.cpp
+    fans.cpp
     march.cpp
     network_equations.cpp
     network_march.cpp

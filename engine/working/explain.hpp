@@ -20,7 +20,7 @@ namespace fluewright {
 /// digits printed; the last part sets the result beside the walk's own row.
 [[nodiscard]] Working explain_slice(const Retrace& run, std::size_t row);
 
-/// What a piece adds up to, and the working of the slice in its middle. Nothing if the gas does not pass the piece.
+/// What a piece adds up to, and the working of the slice in its middle, or of the one with its fan. Nothing if the gas does not pass the piece.
 [[nodiscard]] std::optional<Working> explain_piece(const Retrace& run, std::size_t piece);
 
 /// The rows of a piece's slices in flow order; none if the gas does not pass the piece.

@@ -55,6 +55,8 @@ void add_pressure_terms(Sheet& sheet, const std::vector<PieceSum>& pieces) {
   add_piece_terms(sheet, pieces, "dp_r", "friction and fittings in the piece", "resistance of friction and fittings",
                   &PieceSum::resistance);
   add_piece_terms(sheet, pieces, "dp_a", "acceleration in the piece", "loss by acceleration", &PieceSum::acceleration);
+  const bool fans = std::any_of(pieces.begin(), pieces.end(), [](const PieceSum& p) { return p.fan != Pressure{}; });
+  if (fans) add_piece_terms(sheet, pieces, "dp_fan", "raised by the fan of the piece", "raised by fans", &PieceSum::fan);
 }
 
 Working explain_margin(const Retrace& run, const DesignFlow& flow) {
@@ -73,6 +75,13 @@ Working explain_margin(const Retrace& run, const DesignFlow& flow) {
   sheet.given("p_wind", "allowance for wind", flow.wind_allowance, as_drawn());
   sheet.step("margin", "draft to spare", "p_in + dp_b - S_E * dp_r - S_a * dp_a - p_wind - p_cap", flow.margin, standard,
              Carries::sum);
+  if (flow.margin_with_fans) {
+    sheet.given("dp_on", "what running fans add, and what they no longer stand in the way",
+                Pressure(*flow.margin_with_fans - flow.margin), from_the_walk())
+        .remark("the same walk with the fans at their speed");
+    sheet.step("margin_on", "draft to spare while the fans run", "margin + dp_on", *flow.margin_with_fans, by_definition(),
+               Carries::sum);
+  }
   return sheet.take();
 }
 
@@ -112,9 +121,12 @@ Working explain_excess_air(const Retrace& run) {
   add_ends(sheet, run);
   add_pressure_terms(sheet, piece_sums(run));
   sheet.part("Balance at that flow");
-  const Pressure drive = sheet.value<Pressure>("p_in") + sheet.value<Pressure>("dp_b") - sheet.value<Pressure>("p_cap");
+  const bool fans = sheet.has("dp_fan");
+  const Pressure fan = fans ? sheet.value<Pressure>("dp_fan") : Pressure{};
+  const Pressure drive =
+      sheet.value<Pressure>("p_in") + sheet.value<Pressure>("dp_b") + fan - sheet.value<Pressure>("p_cap");
   const Pressure losses = sheet.value<Pressure>("dp_r") + sheet.value<Pressure>("dp_a");
-  sheet.step("drive", "what drives the gas", "p_in + dp_b - p_cap", drive, by_definition(), Carries::sum);
+  sheet.step("drive", "what drives the gas", fans ? "p_in + dp_b + dp_fan - p_cap" : "p_in + dp_b - p_cap", drive, by_definition(), Carries::sum);
   sheet.step("losses", "what holds it back; the same, so the flow stays", "dp_r + dp_a", losses, by_definition(),
              Carries::sum);
   return sheet.take();

@@ -39,6 +39,7 @@ void add_sums(Sheet& sheet, const Retrace& run, const std::vector<std::size_t>& 
   Pressure local{};
   Pressure acceleration{};
   Pressure buoyancy{};
+  Pressure fan{};
   Power heat{};
   MassFlow water{};
   for (const std::size_t i : rows) {
@@ -48,6 +49,7 @@ void add_sums(Sheet& sheet, const Retrace& run, const std::vector<std::size_t>& 
     local += row.local;
     acceleration += row.acceleration;
     buoyancy += row.buoyancy;
+    fan += row.fan;
     heat += row.heat;
     water += row.condensing;
   }
@@ -63,8 +65,10 @@ void add_sums(Sheet& sheet, const Retrace& run, const std::vector<std::size_t>& 
   sheet.step("dp_p", "losses together", "dpf_p + dpl_p + dpa_p", Pressure(friction + local + acceleration),
              by_definition(), Carries::sum);
   sum("dpb_p", "buoyancy", buoyancy);
-  sheet.step("gain_p", "what the piece adds to the gauge and velocity head", "dpb_p - dp_p",
-             Pressure(buoyancy - friction - local - acceleration), by_definition(), Carries::sum);
+  const bool fans = fan != Pressure{};
+  if (fans) sum("dpfan_p", "raised by its fan", fan);
+  sheet.step("gain_p", "what the piece adds to the gauge and velocity head", fans ? "dpb_p + dpfan_p - dp_p" : "dpb_p - dp_p",
+             Pressure(buoyancy + fan - friction - local - acceleration), by_definition(), Carries::sum);
   sum("q_p", "heat through its walls", heat);
   sum("m_p", "water that condenses in it", water);
   sheet.given("T_p", "gas that leaves it", run.rows[rows.back()].gas, from_the_walk());
@@ -88,12 +92,23 @@ Working explain_slice(const Retrace& run, std::size_t row) {
   return working;
 }
 
+/// The slice that shows most of a piece: where its fan stands, else the one in its middle.
+std::size_t telling_row(const Retrace& run, const std::vector<std::size_t>& rows) {
+  for (const std::size_t row : rows) {
+    const Slice& slice = run.path.slices[run.visits[row].slice];
+    const Stretch& stretch = run.path.stretch_of(slice);
+    if (stretch.fan && (stretch.fan->at_end ? slice.closes_stretch : slice.opens_stretch)) return row;
+  }
+  return rows[rows.size() / 2];
+}
+
 std::optional<Working> explain_piece(const Retrace& run, std::size_t piece) {
   const std::vector<std::size_t> rows = rows_of_piece(run, piece);
   if (rows.empty()) return std::nullopt;
-  const std::size_t middle = rows[rows.size() / 2];
+  const std::size_t middle = telling_row(run, rows);
+  const bool in_the_middle = middle == rows[rows.size() / 2];
   Sheet sheet{"the piece, and slice " + std::to_string(middle + 1) + " of " + std::to_string(run.rows.size()) +
-              " in its middle"};
+              (in_the_middle ? " in its middle" : " with its fan")};
   add_sums(sheet, run, rows);
   add_slice_parts(sheet, run, middle);
   Working working = sheet.take();

@@ -45,6 +45,7 @@ std::vector<PieceSum> piece_sums(const Retrace& run) {
     sum.buoyancy += row.buoyancy;
     sum.resistance += row.friction + row.local;
     sum.acceleration += row.acceleration;
+    sum.fan += row.fan;
     add_heat(run, i, sum);
   }
   return sums;

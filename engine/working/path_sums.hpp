@@ -17,6 +17,7 @@ struct PieceSum {
   Pressure buoyancy{};
   Pressure resistance{};  ///< friction and local losses
   Pressure acceleration{};
+  Pressure fan{};         ///< raised by a fan
   Power to_room{};
   Power into_mass{};
   Power lost{};           ///< by the gas, wherever it went

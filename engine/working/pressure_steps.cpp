@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/flow/bends.hpp"
+#include "engine/working/fan_steps.hpp"
 #include "engine/working/slice_case.hpp"
 
 #include <algorithm>
@@ -32,6 +33,8 @@ struct Losses {
   std::string sum;
   Pressure total{};
   int count = 0;
+  Pressure fan{};       ///< raised by a fan
+  bool has_fan = false;
 
   void add(const std::string& symbol, Pressure value) {
     sum += (sum.empty() ? "" : " + ") + symbol;
@@ -79,9 +82,22 @@ void add_area_step(Sheet& sheet, const SliceCase& c, const Entry& at, Losses& lo
   losses.add("dp_v", value);
 }
 
+void add_fan_at(Sheet& sheet, const SliceCase& c, const FanPlace& at, Losses& losses) {
+  std::vector<std::string> symbols;
+  losses.fan = add_fan(sheet, *c.stretch, at, symbols);
+  losses.has_fan = sheet.has("dp_fan");
+  for (const std::string& symbol : symbols) losses.add(symbol, sheet.value<Pressure>(symbol));
+}
+
+bool fan_here(const SliceCase& c, bool at_end) {
+  return c.stretch->fan && c.stretch->fan->at_end == at_end &&
+         (at_end ? c.slice->closes_stretch : c.slice->opens_stretch);
+}
+
 void add_entry_losses(Sheet& sheet, const SliceCase& c, Losses& losses) {
   const bool step = c.run->path.steps[c.slice->stretch].narrow > Area{};
-  if (!c.slice->opens_stretch || (c.stretch->at_start.empty() && !step)) return;
+  const bool fan = fan_here(c, false);
+  if (!c.slice->opens_stretch || (c.stretch->at_start.empty() && !step && !fan)) return;
   const Entry at = entry_of(c);
   const Density rho = at.gas->density(at.temperature, c.absolute());
   if (!sheet.has("rho_in")) {
@@ -89,11 +105,12 @@ void add_entry_losses(Sheet& sheet, const SliceCase& c, Losses& losses) {
                rho, published("ideal gas"));
   }
   add_area_step(sheet, c, at, losses);
-  if (c.stretch->at_start.empty()) return;
+  if (c.stretch->at_start.empty() && !fan) return;
   const Pressure head = head_of(at.flow / c.stretch->section.area(), rho);
   sheet.step("K_in", "velocity head on entering", std::string{"0.5 * ("} + at.flow_symbol + " / A)^2 / rho_in", head,
              by_definition());
   for (const LocalLoss& loss : c.stretch->at_start) add_local(sheet, c, loss, at, "K_in", head, losses);
+  if (fan) add_fan_at(sheet, c, {at.flow, rho, at.flow_symbol, "rho_in", "K_in"}, losses);
 }
 
 void add_leaving_head(Sheet& sheet, const SliceCase& c) {
@@ -103,12 +120,12 @@ void add_leaving_head(Sheet& sheet, const SliceCase& c) {
              head_of(c.visit->flow / c.stretch->section.area(), rho), by_definition());
 }
 
-void add_gauge(Sheet& sheet, const SliceCase& c, Pressure buoyancy, Pressure loss) {
+void add_gauge(Sheet& sheet, const SliceCase& c, Pressure buoyancy, const Losses& losses) {
   const Surround& s = c.run->surround;
-  const Pressure total = c.visit->total_before + buoyancy - loss;
+  const Pressure total = c.visit->total_before + buoyancy + losses.fan - losses.total;
   const auto before = sheet.given("p_t0", "gauge and velocity head on entering", c.visit->total_before, from_the_walk());
   if (c.row == 0) before.remark("the gauge of the air that the inlet draws from");
-  sheet.step("p_t1", "the same on leaving", "p_t0 + dp_b - dp", total, by_definition(), Carries::sum);
+  sheet.step("p_t1", "the same on leaving", losses.has_fan ? "p_t0 + dp_b + dp_fan - dp" : "p_t0 + dp_b - dp", total, by_definition(), Carries::sum);
   sheet.step("p_g", "gauge pressure on leaving", "p_t1 - K_out", Pressure(total - sheet.value<Pressure>("K_out")),
              by_definition(), Carries::sum);
   sheet.given("z", "height of the slice's end above the floor", c.slice->end_height, as_drawn());
@@ -152,6 +169,9 @@ void add_pressure(Sheet& sheet, const SliceCase& c) {
   add_leaving_head(sheet, c);
   if (c.slice->closes_stretch) {
     const Entry at{c.gas, c.visit->flow, c.heat.out, "mdot", "T_out", "R_g"};
+    if (fan_here(c, true)) {
+      add_fan_at(sheet, c, {at.flow, sheet.value<Density>("rho_out"), at.flow_symbol, "rho_out", "K_out"}, losses);
+    }
     for (const LocalLoss& loss : stretch.at_end) {
       add_local(sheet, c, loss, at, "K_out", sheet.value<Pressure>("K_out"), losses);
     }
@@ -160,7 +180,7 @@ void add_pressure(Sheet& sheet, const SliceCase& c) {
   sheet.step("dp_b", "buoyancy", "(rho_o - rho) * 9.80665 * dz", buoyancy, published("hydrostatics"))
       .losing(std::max(outdoor, rho) / abs(outdoor - rho));
   sheet.step("dp", "losses together", losses.sum, losses.total, by_definition(), Carries::sum);
-  add_gauge(sheet, c, buoyancy, losses.total);
+  add_gauge(sheet, c, buoyancy, losses);
   if (c.row + 1 == c.run->rows.size()) {
     sheet.step("dp_exit", "loss at the mouth: the jet's velocity head, not in dp", "K_out", sheet.value<Pressure>("K_out"),
                published("free exit"));

@@ -3,18 +3,22 @@
 #include "engine/working/retrace.hpp"
 
 #include "engine/solve/design_flow.hpp"
+#include "engine/solve/fans.hpp"
 
 namespace fluewright {
 
 namespace {
 
+enum class Fans { running, still };
+
 /// Everything but fire and march.
-std::unique_ptr<Retrace> prepared(const Design& design, const Library& library, const Assessment& answer,
-                                  Length slice) {
+std::unique_ptr<Retrace> prepared(const Design& design, const Library& library, const Assessment& answer, Length slice,
+                                  Fans fans) {
   const WoodSpecies* wood = library.wood(design.fire.wood);
   if (answer.profile.empty() || wood == nullptr) return nullptr;
-  const Branch& branch = answer.path.network.branches.front();
   auto run = std::make_unique<Retrace>();
+  if (fans == Fans::still) run->still = with_fans_off(answer.path.network);
+  const Branch& branch = (fans == Fans::still ? run->still : answer.path.network).branches.front();
   run->design = &design;
   run->library = &library;
   run->answer = &answer;
@@ -39,7 +43,7 @@ std::unique_ptr<const Retrace> retrace_profile(const Design& design, const Libra
   if (!answer.profile_is_operating || answer.running_point() == nullptr) {
     return retrace_design_flow(design, library, answer, BenchAge::charged, slice);
   }
-  auto run = prepared(design, library, answer, slice);
+  auto run = prepared(design, library, answer, slice, Fans::running);
   if (run == nullptr) return nullptr;
   const Burning burning{run->fuel, design.fire.burn_rate, run->air_water};
   run->fire = burning.from_flue_flow(answer.running_point()->flue_gas);
@@ -49,7 +53,7 @@ std::unique_ptr<const Retrace> retrace_profile(const Design& design, const Libra
 
 std::unique_ptr<const Retrace> retrace_design_flow(const Design& design, const Library& library,
                                                    const Assessment& answer, BenchAge age, Length slice) {
-  auto run = prepared(design, library, answer, slice);
+  auto run = prepared(design, library, answer, slice, Fans::still);
   if (run == nullptr) return nullptr;
   run->age = age;
   const Burning burning{run->fuel, design.fire.burn_rate, run->air_water};

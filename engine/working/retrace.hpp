@@ -22,6 +22,7 @@ struct Retrace {
   WoodFuel fuel;
   Citation wood_citation;
   Ratio air_water = 0.0;        ///< mole fraction of vapour in the air that feeds the fire
+  FlueNetwork still;            ///< of a design flow: every fan standing still; the path is of this one
   SlicedPath path;
   FireState fire;
   std::optional<GasTable> air;

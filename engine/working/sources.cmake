@@ -3,6 +3,7 @@ set(ROOM_SOURCES
     exchange_steps.cpp
     explain_headline.cpp
     explain_slice.cpp
+    fan_steps.cpp
     film_steps.cpp
     fire_steps.cpp
     gas_steps.cpp

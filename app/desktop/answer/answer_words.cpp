@@ -33,6 +33,7 @@ Tone tone_of(Verdict verdict) {
     case Verdict::marginal:
       return Tone::caution;
     case Verdict::will_not_draw:
+    case Verdict::unsafe:
       return Tone::fault;
   }
   return Tone::silent;
@@ -45,6 +46,7 @@ Tone tone_of(Severity severity) {
     case Severity::caution:
       return Tone::caution;
     case Severity::fault:
+    case Severity::unsafe:
       return Tone::fault;
   }
   return Tone::silent;
@@ -78,6 +80,10 @@ HeadlineWords margin_headline(const AnswerContext& of) {
   said.state = QStringLiteral("%1 %2").arg(symbol(said.tone), words(word(*of.assessment.verdict)));
   if (of.assessment.worst_age) {
     said.note = QStringLiteral("the least of three bench ages: %1").arg(words(word(*of.assessment.worst_age)));
+  }
+  if (of.assessment.worst_margin_with_fans) {
+    said.caption = QStringLiteral("Draft margin, fan off");
+    said.note += QStringLiteral("; %1 with the fan on").arg(text(*of.assessment.worst_margin_with_fans, of.units));
   }
   return said;
 }

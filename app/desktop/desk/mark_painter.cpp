@@ -151,7 +151,7 @@ void MarkPainter::paint_faults() {
     if (finding.code == FindingCode::open_end || finding.code == FindingCode::wet_wall) continue;
     if (finding.code == FindingCode::gap && !finding.field.empty()) paint_gap({finding.piece, finding.field});
     Severity& worst = marked.try_emplace(finding.piece, finding.severity).first->second;
-    if (finding.severity == Severity::fault) worst = Severity::fault;
+    worst = std::max(worst, finding.severity);
   }
   for (const auto& [id, severity] : marked) {
     const DrawnPiece* piece = drawing_.piece(id);
@@ -159,7 +159,7 @@ void MarkPainter::paint_faults() {
     const QRectF mark(-11.0, -11.0, 22.0, 21.0);
     const QPointF at = beside(*piece, mark);
     taken_.emplace_back(mark.translated(at));
-    paint_warning(at, severity == Severity::fault);
+    paint_warning(at, severity >= Severity::fault);
   }
 }
 

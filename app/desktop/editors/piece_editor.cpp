@@ -3,6 +3,7 @@
 #include "app/desktop/editors/piece_editor.hpp"
 
 #include "app/desktop/editors/edit_words.hpp"
+#include "app/desktop/editors/fan_panel.hpp"
 #include "app/desktop/fields/field_words.hpp"
 #include "app/desktop/fields/make_field.hpp"
 #include "app/desktop/fields/pick_field.hpp"
@@ -67,6 +68,7 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
       type_(new PickField(
           words_spec("type", "Kind", "Put another piece of the same family in its place; the path stays connected."))),
       turn_(new PickField(words_spec("turn", "Turns", "Which way the gas, or the branch, leaves the piece."))),
+      fan_(new FanPanel(document, *sheet_)),
       name_(new TextField(
           words_spec("label", "Own name", "What you call this piece; it stands on the drawing and on the sheet."))),
       notes_label_(new QLabel(QStringLiteral("Notes"))),
@@ -99,6 +101,7 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
   sheet_->add(summary_);
   sheet_->add(type_);
   sheet_->add(turn_);
+  sheet_->add(fan_);
   sheet_->add(name_);
   sheet_->add(notes_label_);
   sheet_->add(notes_);
@@ -169,7 +172,7 @@ void PieceEditor::rebuild(const Piece& piece, const PieceType& type) {
   QWidget* previous = turn_;
   for (const FieldSpec& spec : type.fields) {
     Field* field = make_field(spec, sheet_->body());
-    sheet_->add(field, name_);
+    sheet_->add(field, fan_);
     QWidget::setTabOrder(previous, field);
     previous = field;
     const PieceId id = piece.id;
@@ -211,6 +214,7 @@ void PieceEditor::show_values(const Piece& piece, const PieceType& type) {
     field->show_value(view.value(field->spec().key), document_.units());
     field->set_read_only(read_only);
   }
+  fan_->show_piece(piece.id);
   for (Field* field : std::initializer_list<Field*>{type_, turn_, name_}) field->set_read_only(read_only);
   notes_->setReadOnly(read_only);
   remove_->setEnabled(!read_only);

@@ -17,6 +17,7 @@ class QStackedWidget;
 
 namespace fluewright {
 
+class FanPanel;
 class Field;
 class PickField;
 class TextField;
@@ -48,6 +49,7 @@ class PieceEditor : public QWidget {
   QLabel* summary_;
   PickField* type_;
   PickField* turn_;
+  FanPanel* fan_;
   TextField* name_;
   QLabel* notes_label_;
   QPlainTextEdit* notes_;

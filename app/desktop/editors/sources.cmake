@@ -5,6 +5,10 @@ set(ROOM_SOURCES
     editor_tabs.hpp
     edit_words.cpp
     edit_words.hpp
+    fan_panel.cpp
+    fan_panel.hpp
+    fan_plot.cpp
+    fan_plot.hpp
     fire_extras.cpp
     fire_extras.hpp
     piece_editor.cpp

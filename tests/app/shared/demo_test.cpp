@@ -194,5 +194,21 @@ TEST(TheScene, OfTheRunThatIsTooLongIsTrueAShorterRunAndATallerChimneyMendIt) {
   EXPECT_GT(after.worst_margin, before.worst_margin);
 }
 
+TEST(TheScene, OfTheFanIsTrueItBurnsWellWhileItTurnsAndStarvesWhenThePowerFails) {
+  const Assessment assessment = answer("kept_by_a_fan");
+  EXPECT_EQ(assessment.verdict, Verdict::unsafe);
+  ASSERT_TRUE(assessment.worst_margin_with_fans.has_value());
+  EXPECT_GT(*assessment.worst_margin_with_fans, marginal_below);
+  ASSERT_NE(assessment.running_point(), nullptr);
+  EXPECT_GT(assessment.running_point()->excess_air_ratio, 2.0);
+  ASSERT_EQ(assessment.fans.size(), 1u);
+  for (const Finding& finding : assessment.findings) {
+    EXPECT_NE(finding.code, FindingCode::fan_gas_too_hot);
+    EXPECT_NE(finding.code, FindingCode::fan_motor_too_hot);
+  }
+  ASSERT_NE(assessment.fans_off->running_point(), nullptr);
+  EXPECT_LT(assessment.fans_off->running_point()->excess_air_ratio, 1.5);
+}
+
 }  // namespace
 }  // namespace fluewright

@@ -87,7 +87,7 @@ TEST(Sentences, OfThePhysicsSayWhatFollows) {
 
 TEST(Sentences, ThereIsOneForEveryCodeAndNoTwoAreAlike) {
   std::set<std::string> all;
-  const auto last = static_cast<int>(FindingCode::left_out);
+  const auto last = static_cast<int>(FindingCode::relation_left);
   for (int code = 0; code <= last; ++code) {
     const std::string text =
         said({static_cast<FindingCode>(code), Severity::note, "p1", "bore", 100.0 * millimetre, {}, {}, "cob"});

@@ -4,6 +4,7 @@
 
 // An answer for a heater that is written down stretch by stretch, so that the working's tests need no drawing.
 
+#include "engine/solve/fans.hpp"
 #include "engine/working/explain.hpp"
 #include "tests/engine/solve/hand_built_heater.hpp"
 
@@ -44,9 +45,12 @@ inline std::unique_ptr<WorkedHeater> worked(const HandBuiltHeater& heater, const
   const Surround surround = surround_of(w->design);
   const WoodFuel fuel{usual_wood().analysis, day.fire.moisture, day.fire.unburned_share};
   const SlicedPath fine = slice_branch(branch, AssessOptions{}.slice);
+  const FlueNetwork still = with_fans_off(w->answer.path.network);
+  const SlicedPath still_path = slice_branch(still.branches.front(), AssessOptions{}.slice);
   const SlicedPath coarse = slice_branch(branch, 500.0 * millimetre);
   DesignFlowQuestion question;
-  question.path = &fine;
+  question.path = &still_path;
+  if (has_running_fan(w->answer.path.network)) question.with_fans = &fine;
   question.surround = &surround;
   question.fuel = &fuel;
   question.burn_rate = day.fire.burn_rate;

@@ -76,6 +76,40 @@ TEST(AnOwnWall, NeedsKnownMaterialsAndRealThicknesses) {
   EXPECT_EQ(count(faults(chain.design), FindingCode::duplicate_id), 1u);
 }
 
+FanSheet own_fan() {
+  FanSheet sheet;
+  sheet.id = "mine";
+  sheet.name = "Mine";
+  sheet.points = {{{}, 40.0 * pascal}, {200.0 * (cubic_metre / hour), {}}};
+  return sheet;
+}
+
+TEST(AFan, MustBeInTheLibraryOrTheDesign) {
+  Chain chain = small_heater();
+  chain.place("fan_inline", {100000, 0, 0}, heading_east).fields["fan"] = std::string("mine");
+  EXPECT_EQ(the_one(faults(chain.design), FindingCode::unknown_fan).text, "mine");
+  chain.design.fans = {own_fan()};
+  EXPECT_TRUE(faults(chain.design).empty());
+}
+
+TEST(AnOwnFan, NeedsACurveAndValuesWithinTheirRanges) {
+  Chain chain = small_heater();
+  chain.design.fans = {own_fan()};
+  chain.design.fans[0].points[1].flow = {};
+  EXPECT_EQ(the_one(faults(chain.design), FindingCode::fan_curve).text, "mine");
+  chain.design.fans = {own_fan()};
+  chain.design.fans[0].rated_gas = celsius(900.0);
+  const Finding hot = the_one(faults(chain.design), FindingCode::out_of_range);
+  EXPECT_EQ(hot.field, "rated_gas");
+  EXPECT_EQ(hot.text, "mine");
+  EXPECT_NEAR(in_celsius(std::get<Temperature>(*hot.highest)), 600.0, 1e-9);
+  chain.design.fans = {own_fan()};
+  chain.design.fans[0].points[0].head = std::numeric_limits<double>::quiet_NaN() * pascal;
+  EXPECT_EQ(the_one(faults(chain.design), FindingCode::out_of_range).field, "head");
+  chain.design.fans = {own_fan(), own_fan()};
+  EXPECT_EQ(the_one(faults(chain.design), FindingCode::duplicate_id).field, "fans");
+}
+
 TEST(AnId, BelongsToOnePieceOnly) {
   Chain chain = small_heater();
   chain.design.pieces[7].id = "p7";

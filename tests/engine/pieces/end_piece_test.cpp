@@ -75,15 +75,36 @@ TEST(AStackHead, EndsInOutdoorAir) {
   }
 }
 
-TEST(AFan, StandsInTheWayWhileOffAndSaysThatItsWorkIsLeftOut) {
-  EXPECT_NEAR(zeta(OnePiece("fan_inline").with("off_loss", Ratio{8.0}).way("in", "out")), 8.0, 1e-12);
-  EXPECT_LT(zeta(OnePiece("fan_side").way("in", "out")), 0.2);
-  EXPECT_GT(zeta(OnePiece("fan_inline").way("in", "out")), 1.0);
-  for (const char* type : {"fan_inline", "fan_side", "fan_top", "draft_regulator"}) {
-    const std::string_view key = OnePiece(type).shape().left_out();
-    EXPECT_NE(shipped_library()->piece_type(type)->field(key), nullptr) << type;
-  }
-  EXPECT_EQ(OnePiece("stovepipe").shape().left_out(), "");
+const Fan& fan_in(const std::vector<Stretch>& way) { return way.at(0).fan.value(); }
+
+TEST(AFan, BlowsTheWayItIsDrawnAndAtTheSpeedItIsSet) {
+  const auto with = OnePiece("fan_inline").with("speed", Ratio{0.6}).way("in", "out");
+  EXPECT_TRUE(fan_in(with).blows_along);
+  EXPECT_FALSE(fan_in(with).at_end);
+  EXPECT_EQ(fan_in(with).speed, 0.6);
+  EXPECT_EQ(fan_in(with).curve.sheet().id, "duct_fan_in_stream");
+  const auto against = OnePiece("fan_inline").way("out", "in");
+  EXPECT_FALSE(fan_in(against).blows_along);
+  EXPECT_TRUE(fan_in(against).at_end);
+}
+
+TEST(AFan, InTheStreamStandsInTheWayAndABladeAtTheSideHardlyDoes) {
+  EXPECT_GT(fan_in(OnePiece("fan_inline").way("in", "out")).curve.sheet().off_loss, 1.0);
+  EXPECT_LT(fan_in(OnePiece("fan_side").way("in", "out")).curve.sheet().off_loss, 0.2);
+  EXPECT_TRUE(fan_in(OnePiece("fan_inline").way("in", "out")).curve.sheet().motor_in_stream);
+  EXPECT_FALSE(fan_in(OnePiece("fan_side").way("in", "out")).curve.sheet().motor_in_stream);
+}
+
+TEST(AFan, OnTopOfTheStackStandsAtItsEndAndBlowsOut) {
+  const auto out = OnePiece("fan_top", heading_up()).way("in", "top");
+  EXPECT_TRUE(fan_in(out).at_end);
+  EXPECT_TRUE(fan_in(out).blows_along);
+}
+
+TEST(AFan, IsCalculatedInFull) {
+  for (const char* type : {"fan_inline", "fan_side", "fan_top"}) EXPECT_EQ(OnePiece(type).shape().left_out(), "") << type;
+  const std::string_view key = OnePiece("draft_regulator").shape().left_out();
+  EXPECT_NE(shipped_library()->piece_type("draft_regulator")->field(key), nullptr);
 }
 
 }  // namespace

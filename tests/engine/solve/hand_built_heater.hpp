@@ -10,6 +10,7 @@
 #include <cmath>
 #include <cstdlib>
 #include <list>
+#include <optional>
 #include <string>
 
 namespace fluewright::test {
@@ -35,6 +36,7 @@ struct HandBuiltHeater {
   Length barrel = 560.0 * millimetre;
   Ratio free_share = 0.4;
   bool with_riser_in_barrel = true;
+  std::optional<Fan> fan;  ///< at the foot of the stack
 
   [[nodiscard]] const Material& get(std::string_view id) const {
     for (const Material& m : materials) {
@@ -92,6 +94,7 @@ struct HandBuiltHeater {
     add(run);
     Stretch foot = plain(0.3 * metre, 0.3 * metre, Place::room, insulated);
     foot.at_start = {{1.25, 1.25, LocalLoss::Reynolds::none, "capped tee", {}}};
+    foot.fan = fan;
     add(foot);
     add(plain(stack * 0.5, stack * 0.5, Place::room, insulated));
     Stretch top = plain(stack * 0.5, stack * 0.5, Place::outdoors, insulated);
