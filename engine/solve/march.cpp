@@ -22,19 +22,6 @@ constexpr int rounds_along = 2;
 constexpr int jacket_rounds_forward = 2;
 constexpr int jacket_rounds_backward = 7;
 
-/// Whether a crack in the stretch's wall would let smoke into the room.
-bool opens_to_room(const Stretch& stretch) {
-  switch (stretch.place) {
-    case Place::outdoors:
-    case Place::attic: return false;
-    case Place::ground: return !stretch.embedding.under_open_sky;
-    case Place::room:
-    case Place::mass:
-    case Place::jacket: break;
-  }
-  return true;
-}
-
 /// What a riser and the gas around it know of one another.
 struct JacketExchange {
   Temperature chamber_gas;
@@ -139,16 +126,14 @@ class Walk {
     }
   }
 
-  /// A fan that stands at this end of the stretch.
   void pass_fan(const Stretch& stretch, bool at_end) {
     if (!stretch.fan || stretch.fan->at_end != at_end) return;
-    const Fan& fan = *stretch.fan;
-    const double blows = fan.blows_along ? 1.0 : -1.0;
-    FanState state{stretch.piece, fan.speed, way() * blows * flow_ / density(), density(), temperature_, {}};
-    state.effect = fan_effect(fan, state.flow, state.density, stretch.section.area());
-    totals_.fan += blows * state.effect.head;
-    totals_.local += state.effect.loss;
-    fans_.push_back(state);
+    const double blows = stretch.fan->blows_along ? 1.0 : -1.0;
+    const VolumeFlow flow = way() * blows * flow_ / density();
+    const FanEffect effect = fan_effect(*stretch.fan, flow, density(), stretch.section.area());
+    totals_.fan += blows * effect.head;
+    totals_.local += effect.loss;
+    fans_.push_back({stretch.piece, stretch.fan->speed, flow, density(), temperature_, effect});
   }
 
   void enter(std::size_t index, const Stretch& stretch) {

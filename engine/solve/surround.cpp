@@ -50,4 +50,16 @@ Surround surround_of(const Design& design) {
   return s;
 }
 
+bool opens_to_room(const Stretch& stretch) {
+  switch (stretch.place) {
+    case Place::outdoors:
+    case Place::attic: return false;
+    case Place::ground: return !stretch.embedding.under_open_sky;
+    case Place::room:
+    case Place::mass:
+    case Place::jacket: break;
+  }
+  return true;
+}
+
 }  // namespace fluewright

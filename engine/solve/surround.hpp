@@ -34,4 +34,7 @@ struct Surround {
 
 [[nodiscard]] Surround surround_of(const Design& design);
 
+/// Whether a crack in the stretch's wall would let smoke into the room.
+[[nodiscard]] bool opens_to_room(const Stretch& stretch);
+
 }  // namespace fluewright

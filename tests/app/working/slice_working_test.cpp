@@ -59,13 +59,13 @@ TEST(AFanWorkedByHand, GivesThePrintedDigitsWhereverItStandsOnItsCurve) {
     ASSERT_NE(working.step(range == FanRange::standing ? "dp_off" : "dp_fan"), nullptr);
     if (range != FanRange::standing) {
       EXPECT_NEAR(in(std::get<Pressure>(working.step("dp_fan")->value), pascal), in(run->rows[row].fan, pascal), 1e-12);
-      EXPECT_EQ(working.step("p_n")->range->left, range != FanRange::within);
+      EXPECT_EQ(working.step("p_sheet")->range->left, range != FanRange::within);
     }
     EXPECT_NEAR(in(std::get<Pressure>(working.step("p_g")->value), pascal), in(run->rows[row].gauge, pascal), 0.05);
     // The piece's own working shows the slice with the fan.
     const auto piece = explain_piece(*run, run->rows[row].piece);
     ASSERT_TRUE(piece);
-    EXPECT_NE(piece->step("Q"), nullptr);
+    EXPECT_NE(piece->step("Q_fan"), nullptr);
     (void)follow_by_digits(*piece);
   }
 }
