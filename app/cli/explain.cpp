@@ -55,18 +55,16 @@ std::optional<std::size_t> find_piece(const Design& design, const Library& libra
   return found;
 }
 
-std::unique_ptr<const Retrace> retraced(const ExplainOptions& options, const Design& design, const Library& library,
-                                        const Assessment& answer) {
-  return options.age ? retrace_design_flow(design, library, answer, *options.age)
-                     : retrace_profile(design, library, answer);
-}
-
 Answer of_piece(const ExplainOptions& options, const Design& design, const Library& library, const Assessment& answer) {
   const auto piece = find_piece(design, library, options.piece);
   if (!piece) {
     return fmt::format("No one piece is called “{}”; the pieces are {}.", options.piece, known_pieces(design, library));
   }
-  const auto run = retraced(options, design, library, answer);
+  const auto run = retrace_piece(design, library, answer, *piece, options.age);
+  if (run == nullptr && !answer.branches.empty()) {
+    return fmt::format("{}: no gas passes it forwards in this state, or gas that has burnt before feeds the fire; that is not worked.",
+                       piece_name(design, library, *piece));
+  }
   if (run == nullptr) return "The drawing has no path with a fire on it yet: there is nothing to work.";
   const auto rows = rows_of_piece(*run, *piece);
   if (rows.empty()) return fmt::format("The gas does not pass {}.", piece_name(design, library, *piece));
@@ -83,7 +81,7 @@ Answer of_headline(const ExplainOptions& options, const Design& design, const Li
   for (const NamedHeadline& known : headlines()) {
     if (known.name != options.headline) continue;
     if (auto working = explain_headline(design, library, answer, known.headline)) return *std::move(working);
-    return fmt::format("There is no {} to explain: the path is not complete, or nothing keeps running.", known.name);
+    return fmt::format("There is no {} to explain: the path is not complete, nothing keeps running, or gas runs backwards on it.", known.name);
   }
   return fmt::format("There is no headline “{}”.", options.headline);
 }

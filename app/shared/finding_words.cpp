@@ -39,6 +39,11 @@ class Arguments {
     return piece_.empty() ? label() : piece_ + ", " + label();
   }
   [[nodiscard]] std::string value() const { return text(finding_.value); }
+  /// A share in whole percent.
+  [[nodiscard]] std::string share() const {
+    const auto* ratio = std::get_if<Ratio>(&finding_.value);
+    return ratio != nullptr ? fmt::format("{:.0f} %", 100.0 * ratio->value()) : value();
+  }
   [[nodiscard]] std::string value(Meaning meaning) const {
     const auto* length = std::get_if<Length>(&finding_.value);
     return length != nullptr ? show(*length, units_, meaning).text() : value();
@@ -98,7 +103,7 @@ std::string drawing_sentence(const Finding& f, const Arguments& a) {
     case FindingCode::no_outlet:
       return "The path does not reach the open air: it needs a cap or an open stack head.";
     case FindingCode::several_inlets:
-      return fmt::format("{}: this is a second way in for air, and the path has one already.", a.piece());
+      return fmt::format("{}: this is a second way in for air that nothing joins to the path; join it at a tee, or take it away.", a.piece());
     case FindingCode::several_outlets:
       return fmt::format("{}: this is a second way out, and the path has one already.", a.piece());
     case FindingCode::no_fire:
@@ -111,7 +116,7 @@ std::string drawing_sentence(const Finding& f, const Arguments& a) {
       return fmt::format("{}: its end “{}” and the piece it is joined to do not meet; they are {} apart.", a.piece(),
                          f.field, a.value(Meaning::small_length));
     case FindingCode::loop:
-      return fmt::format("{}: the path comes back to it; it has to lead on to the open air.", a.piece());
+      return fmt::format("{}: behind it gas could only go round in a ring; it has to lead on to the open air or back to the path.", a.piece());
     case FindingCode::unreached:
       return fmt::format("{}: it is not on the path from the inlet to the open air.", a.piece());
     case FindingCode::unknown_port:
@@ -186,6 +191,18 @@ std::string physics_sentence(const Finding& f, const Arguments& a) {
           a.piece(), f.text, a.value(), a.range());
     case FindingCode::relation_left:
       return fmt::format("{}: {} is used at {}; it is published {}.", a.piece(), f.text, a.value(), a.range());
+    case FindingCode::branch_smokes:
+      return fmt::format("{}: it lets smoke into the room, {} of gas that has been through the fire and air with it.",
+                         a.piece(), a.value());
+    case FindingCode::branch_blows_out:
+      return fmt::format("{}: air blows out of it, {}; it is a way in that runs backwards.", a.piece(), a.value());
+    case FindingCode::branch_draws_air:
+      return fmt::format("{}: {} of what leaves the cap comes in here behind the fire and cools the stack.", a.piece(),
+                         a.share());
+    case FindingCode::flap_opens:
+      return fmt::format("{}: the draft is above its set draft; its flap stands {} open.", a.piece(), a.share());
+    case FindingCode::unsolved:
+      return "The flows in the branches could not be found, so there is no number rather than a wrong one.";
     case FindingCode::left_out:
       return fmt::format(
           "{}: what it does to the draft when it acts, running or opening, is left out of this calculation.",

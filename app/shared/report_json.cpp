@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shared/branch_words.hpp"
 #include "app/shared/report.hpp"
 #include "app/shared/words.hpp"
 
@@ -26,6 +27,12 @@ ordered_json margins_json(const Assessment& assessment) {
   return json;
 }
 
+ordered_json flows_json(const std::vector<MassFlow>& flows) {
+  ordered_json json = ordered_json::array();
+  for (const MassFlow& flow : flows) json.push_back(in(flow, kilogram_per_second));
+  return json;
+}
+
 ordered_json design_flow_json(const DesignFlow& flow, const Design& design) {
   return {{"bench_age", age_key(flow.age)},
           {"quick_estimate", flow.quick_estimate},
@@ -39,7 +46,8 @@ ordered_json design_flow_json(const DesignFlow& flow, const Design& design) {
           {"wind_allowance_Pa", in(flow.wind_allowance, pascal)},
           {"flue_gas_kg_s", in(flow.flue_gas, kilogram_per_second)},
           {"fire_temperature_C", in_celsius(flow.fire_temperature)},
-          {"exit_temperature_C", in_celsius(flow.exit_temperature)}};
+          {"exit_temperature_C", in_celsius(flow.exit_temperature)},
+          {"branch_flows_kg_s", flows_json(flow.branch_flows)}};
 }
 
 const DesignFlow* worst_flow(const Assessment& assessment) {
@@ -65,7 +73,9 @@ ordered_json point_json(const OperatingPoint& point) {
           {"fire_temperature_C", in_celsius(point.fire_temperature)},
           {"forward", point.forward},
           {"stable", point.stable},
-          {"residual_Pa", in(point.residual, pascal)}};
+          {"residual_Pa", in(point.residual, pascal)},
+          {"smoke_to_room_kg_s", in(point.smoke_to_room, kilogram_per_second)},
+          {"branch_flows_kg_s", flows_json(point.branch_flows)}};
 }
 
 ordered_json points_json(const Assessment& assessment) {
@@ -154,6 +164,34 @@ ordered_json slice_json(const SliceState& slice, const Design& design) {
           {"condensing_g_h", in(slice.condensing, gram_per_hour)}};
 }
 
+ordered_json end_json(const BranchEnd& end, const FlueNetwork& network, const Design& design) {
+  if (end.kind == EndKind::node) return {{"opens_to", nullptr}, {"piece", design.pieces[network.nodes[end.node].piece].id}};
+  return {{"opens_to", end.kind == EndKind::room_air ? "room" : "outdoors"}, {"piece", nullptr}};
+}
+
+/// As the branch is written; a flow below nothing runs against it.
+ordered_json branch_json(const BranchState& state, const Design& design, const Library& library,
+                         const Assessment& assessment) {
+  const FlueNetwork& network = assessment.path.network;
+  const Branch& branch = network.branches[state.branch];
+  ordered_json json = {{"name", branch_words(assessment, state, design, library).name},
+                       {"main_path", state.on_main_path},
+                       {"from", end_json(branch.from, network, design)},
+                       {"to", end_json(branch.to, network, design)},
+                       {"pieces", ordered_json::array()},
+                       {"flow_kg_s", in(state.flow, kilogram_per_second)},
+                       {"share_of_cap_flow", state.share.value()},
+                       {"entering_C", in_celsius(state.entering)},
+                       {"leaving_C", in_celsius(state.leaving)},
+                       {"flue_gas_share", state.flue_share.value()},
+                       {"flap_open_share", nullptr},
+                       {"profile", ordered_json::array()}};
+  for (const Passage& passage : assessment.path.ways[state.branch]) json["pieces"].push_back(design.pieces[passage.piece].id);
+  if (state.flap) json["flap_open_share"] = state.flap->value();
+  for (const SliceState& slice : state.profile) json["profile"].push_back(slice_json(slice, design));
+  return json;
+}
+
 ordered_json findings_json(const Design& design, const Library& library, const Assessment& assessment) {
   ordered_json json = ordered_json::array();
   for (const Finding& finding : assessment.findings) {
@@ -199,6 +237,10 @@ ordered_json assessment_json(const Design& design, const Library& library, const
   json["profile_is_operating"] = assessment.profile_is_operating;
   json["profile"] = ordered_json::array();
   for (const SliceState& slice : assessment.profile) json["profile"].push_back(slice_json(slice, design));
+  json["branches"] = ordered_json::array();
+  for (const BranchState& state : assessment.branches) {
+    json["branches"].push_back(branch_json(state, design, library, assessment));
+  }
   if (!design.scene.empty()) json["scene"] = design.scene;
   return json;
 }

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shared/branch_words.hpp"
 #include "app/shared/report.hpp"
 #include "app/shared/text_table.hpp"
 #include "app/shared/words.hpp"
@@ -110,6 +111,32 @@ std::string power_cut_lines(const Assessment& assessment, UnitSystem units) {
   return table.text(step_in);
 }
 
+/// Every state that a scan of signed flows finds, where there is more than one.
+std::string states_table(const Assessment& assessment, UnitSystem units) {
+  if (assessment.operating_points.size() < 2) return {};
+  TextTable table;
+  table.row({"", "at the cap", "excess air", "leaving"});
+  for (const OperatingPoint& point : assessment.operating_points) {
+    table.row({state_words(point), show(point.flue_gas, units, Meaning::mass_flow_gas).text(),
+               show(point.excess_air_ratio, units).text(), show(point.exit_temperature, units).text()});
+  }
+  return table.text(step_in);
+}
+
+/// One row a branch, the way its gas runs.
+std::string branch_table(const Design& design, const Library& library, const Assessment& assessment, UnitSystem units) {
+  if (assessment.branches.empty()) return {};
+  TextTable table;
+  table.row({"branch", "from", "to", "gas", "of the cap's", "comes in", "leaves", "been through the fire"});
+  for (const BranchState& state : assessment.branches) {
+    const BranchWords words = branch_words(assessment, state, design, library);
+    table.row({words.name, words.from, words.to, show(MassFlow(abs(state.flow)), units, Meaning::mass_flow_gas).text(),
+               fmt::format("{:.0f} %", 100.0 * state.share.value()), show(state.entering, units).text(),
+               show(state.leaving, units).text(), fmt::format("{:.0f} %", 100.0 * state.flue_share.value())});
+  }
+  return table.text(step_in);
+}
+
 std::string wet_lines(const Design& design, const Library& library, const Assessment& assessment, UnitSystem units) {
   if (!assessment.condensation) return {};
   const Condensation& wet = *assessment.condensation;
@@ -186,6 +213,9 @@ std::string assessment_text(const Design& design, const Library& library, const 
   text += part("Where it settles", running_table(assessment, units));
   text += part("Fans", fan_table(design, library, assessment, units));
   text += part("When the power fails", power_cut_lines(assessment, units));
+  text += part("All states it can settle in", states_table(assessment, units));
+  text += part(assessment.profile_is_operating ? "Branches, where it settles" : "Branches, at the wanted fire",
+               branch_table(design, library, assessment, units));
   text += part("Wet walls", wet_lines(design, library, assessment, units));
   text += part("Worth knowing", finding_lines(design, library, assessment, units));
   text +=

@@ -134,6 +134,16 @@ struct FlueNetwork {
   /// own main path.
   std::vector<std::size_t> main_path{0};
 
+  /// The main path's stretches one after another.
+  [[nodiscard]] std::vector<const Stretch*> main_stretches() const {
+    std::vector<const Stretch*> found;
+    for (const std::size_t b : main_path) {
+      if (b >= branches.size()) continue;
+      for (const Stretch& s : branches[b].stretches) found.push_back(&s);
+    }
+    return found;
+  }
+
   /// One branch from the room (or an outside-air duct) to the outdoors, with one fire on it.
   [[nodiscard]] bool is_series() const { return branches.size() == 1 && nodes.empty(); }
 };

@@ -18,14 +18,14 @@ enum class FindingCode {
   no_pieces,
   no_inlet,           ///< nothing lets air in
   no_outlet,          ///< no cap or open stack head
-  several_inlets,     ///< piece: the second one
+  several_inlets,     ///< piece: one that the path does not reach
   several_outlets,
   no_fire,
   several_fires,
   open_end,           ///< piece, field = port name
   gap,                ///< two joined ports do not meet; piece, field = port name, text = the other piece;
                       ///< value = distance, or the angle between them where they touch and do not face one another
-  loop,               ///< the path comes back to a piece it already passed
+  loop,               ///< piece: gas could only go round behind it, the way leads nowhere
   unreached,          ///< piece that no joint connects with the path; a caution
   unknown_type,
   unknown_material,
@@ -50,8 +50,7 @@ enum class FindingCode {
   never_draws_forward,
   beyond_validity,    ///< a material's conductivity left the temperatures at which it is known; text = which, value = the
                       ///< wall's temperature, lowest and highest = the range (lowest is nothing for one known value)
-  left_out,           ///< piece acts on the draft in a way that a series calculation leaves out (the
-                      ///< room air a draft regulator lets in); field = the field that describes it
+  left_out,           ///< piece acts on the draft in a way that the calculation leaves out; field = the field that describes it
   // fans
   fan_dependent,      ///< it draws only while a fan runs; value = margin with the fans off, highest = with them on
   fan_gas_too_hot,    ///< piece, value = hottest gas at the fan, highest = what its sheet allows
@@ -61,6 +60,12 @@ enum class FindingCode {
                       ///< stable; value = Count of forward states, stable or not
   fan_beyond_sheet,   ///< piece, text = the sheet; value = flow through it at speed, highest = the last that its sheet covers
   fan_against_flow,   ///< piece; it blows against the way the gas should go
+  // branches
+  branch_smokes,      ///< piece: where a side branch lets gas that has been through the fire into the room; value = flow
+  branch_blows_out,   ///< piece: a way in by which air goes out; value = flow
+  branch_draws_air,   ///< piece: where air comes in that joins the gas behind the fire; value = its share of the cap's flow
+  flap_opens,         ///< piece: a draft regulator; value = how far its flap stands open
+  unsolved,           ///< the flows in the branches could not be found: no number rather than a wrong one
   // more on values
   wall_layers,        ///< field = "walls.N": layer N of the wall `text` is still air and lies at a face or beside still air
   relation_left       ///< a relation left its published range; text = which and whose, piece where furthest, value = the

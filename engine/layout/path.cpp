@@ -2,22 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/layout/path.hpp"
 
-#include "engine/layout/port_graph.hpp"
+#include "engine/layout/flue_map.hpp"
+#include "engine/layout/network_builder.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <utility>
 
 namespace fluewright {
 
 namespace {
-
-/// A way through one piece by port numbers.
-struct Step {
-  std::size_t piece = 0;
-  std::size_t entry = 0;
-  std::size_t exit = 0;
-};
 
 class Tracer {
  public:
@@ -45,38 +38,89 @@ class Tracer {
     findings_.push_back(std::move(finding));
   }
 
-  /// One inlet, one outlet, one fire.
+  /// At least one inlet, one outlet, one fire.
   void count_ends() {
-    const auto count = [this](const std::vector<PortAt>& ends, FindingCode none, FindingCode several) {
-      if (ends.empty()) note(none, Severity::fault, no_piece);
-      for (std::size_t i = 1; i < ends.size(); ++i) {
-        note(several, Severity::fault, ends[i].piece, graph_.port(ends[i]).name);
-      }
-    };
-    count(graph_.inlets(), FindingCode::no_inlet, FindingCode::several_inlets);
-    count(graph_.outlets(), FindingCode::no_outlet, FindingCode::several_outlets);
+    if (graph_.inlets().empty()) note(FindingCode::no_inlet, Severity::fault, no_piece);
+    const std::vector<PortAt>& outlets = graph_.outlets();
+    if (outlets.empty()) note(FindingCode::no_outlet, Severity::fault, no_piece);
+    for (std::size_t i = 1; i < outlets.size(); ++i) {
+      note(FindingCode::several_outlets, Severity::fault, outlets[i].piece, graph_.port(outlets[i]).name);
+    }
     std::size_t fires = 0;
     for (std::size_t i = 0; i < design_.pieces.size(); ++i) {
       const Shape* shape = graph_.piece(i).known.shape;
       if (shape && shape->holds_fire() && ++fires > 1) note(FindingCode::several_fires, Severity::fault, i);
     }
+    has_fire_ = fires > 0;
     if (fires == 0) note(FindingCode::no_fire, Severity::fault, no_piece);
   }
 
   void walk() {
     if (graph_.inlets().empty()) return;
-    const PortAt inlet = graph_.inlets().front();
+    const PortAt inlet = first_inlet();
     reach_ = graph_.reach_from(inlet.piece);
     const std::vector<PortAt>& outlets = graph_.outlets();
     const auto reached = std::find_if(outlets.begin(), outlets.end(),
                                       [this](const PortAt& outlet) { return reach_.steps[outlet.piece] != no_piece; });
     if (reached != outlets.end()) {
-      steps_to(reached->piece, reached->port, inlet.port);
       ends_outdoors_ = true;
+      map_ways(inlet, *reached);
     } else {
       const std::size_t last = farthest_end();
       steps_to(last, open_exit(last, last == inlet.piece ? inlet.port : reach_.back[last].port), inlet.port);
+      if (goes_round()) note(FindingCode::loop, Severity::fault, last);
     }
+    check_inlets();
+  }
+
+  /// The first one that is joined to anything, else the first.
+  PortAt first_inlet() const {
+    const std::vector<PortAt>& inlets = graph_.inlets();
+    const auto joined = std::find_if(inlets.begin(), inlets.end(), [this](const PortAt& inlet) {
+      for (std::size_t p = 0; p < graph_.ports(inlet.piece).size(); ++p) {
+        if (graph_.is_joined({inlet.piece, p})) return true;
+      }
+      return false;
+    });
+    return joined != inlets.end() ? *joined : inlets.front();
+  }
+
+  /// The main path and whatever branches off it; where no way leads through a fire, the shortest to the open air.
+  void map_ways(PortAt inlet, PortAt outlet) {
+    const FlueMap map{graph_, reach_};
+    main_ = map.main_path();
+    if (main_.empty()) {
+      if (has_fire_) note(FindingCode::no_fire, Severity::fault, no_piece);  // there is one, but not on the way
+      steps_to(outlet.piece, outlet.port, inlet.port);
+      return;
+    }
+    sides_ = map.side_ways(main_);
+    steps_ = straight_through(main_);
+    std::vector<Way> all = main_;
+    all.insert(all.end(), sides_.begin(), sides_.end());
+    for (const std::size_t piece : map.rings_that_lead_nowhere(all)) note(FindingCode::loop, Severity::fault, piece);
+  }
+
+  /// A way in for air that is joined to nothing the path passes is one too many.
+  void check_inlets() {
+    for (const PortAt& inlet : graph_.inlets()) {
+      if (reach_.steps[inlet.piece] == no_piece) {
+        note(FindingCode::several_inlets, Severity::fault, inlet.piece, graph_.port(inlet).name);
+      }
+    }
+  }
+
+  /// No end is left that a piece could be joined to: the path bites its tail.
+  bool goes_round() const {
+    std::size_t joined = 0;
+    for (const std::size_t piece : reach_.order) {
+      for (std::size_t p = 0; p < graph_.ports(piece).size(); ++p) {
+        if (graph_.port({piece, p}).kind != PortKind::joint) continue;
+        if (!graph_.is_joined({piece, p})) return false;
+        ++joined;
+      }
+    }
+    return joined / 2 >= reach_.order.size();
   }
 
   /// Where a partial path leads: the piece the most joints away that gas can go through.
@@ -117,7 +161,7 @@ class Tracer {
     std::reverse(steps_.begin(), steps_.end());
   }
 
-  /// Open ends, loops and loose pieces.
+  /// Open ends and loose pieces.
   void check_the_rest() {
     const std::size_t start = reach_.order.empty() ? first_known() : reach_.order.front();
     if (start == no_piece) return;
@@ -127,7 +171,6 @@ class Tracer {
         if (graph_.piece(i).known.shape) note(FindingCode::unreached, Severity::caution, i);
       } else {
         check_open_ends(i);
-        if (closes_a_loop(i)) note(FindingCode::loop, Severity::fault, i);
       }
     }
   }
@@ -154,80 +197,34 @@ class Tracer {
     return !ends_outdoors_ && !steps_.empty() && steps_.back().piece == piece && steps_.back().exit == port;
   }
 
-  /// A joint that the walk did not need leads back to where it has been. Told once, on the piece reached later.
-  bool closes_a_loop(std::size_t piece) const {
-    const std::vector<Port>& ports = graph_.ports(piece);
-    for (std::size_t p = 0; p < ports.size(); ++p) {
-      const PortAt there = graph_.joined({piece, p});
-      if (there.piece == no_piece) continue;
-      const bool back = reach_.back[piece].piece != no_piece && reach_.back[piece].port == p;
-      const PortAt onward = reach_.back[there.piece];
-      const bool forth = onward.piece != no_piece && onward.port == there.port;
-      const bool later = std::pair{reach_.steps[piece], piece} >= std::pair{reach_.steps[there.piece], there.piece};
-      if (!back && !forth && later) return true;
+  [[nodiscard]] bool is_faultless() const {
+    return std::none_of(findings_.begin(), findings_.end(),
+                        [](const Finding& f) { return f.severity == Severity::fault; });
+  }
+
+  void take_over(NetworkBuilder& builder, TracedPath& path) {
+    for (const std::size_t piece : builder.left_out()) {
+      note(FindingCode::left_out, Severity::note, piece, std::string(graph_.piece(piece).known.shape->left_out()));
     }
-    return false;
+    path.network = std::move(builder.network());
+    path.ways = std::move(builder.ways());
   }
 
   TracedPath hand_over() {
     TracedPath path;
-    Branch branch;
-    bool computed = true;
-    for (const Step& step : steps_) {
-      const std::vector<Port>& ports = graph_.ports(step.piece);
-      path.passages.push_back({step.piece, ports[step.entry].name, ports[step.exit].name});
-      computed = computed && append_stretches(branch, step);
+    path.passages = passages_of(steps_, graph_);
+    if (ends_outdoors_ && !main_.empty() && is_faultless()) {
+      NetworkBuilder whole{design_, library_, graph_};
+      path.complete = whole.add_all(main_, sides_);
+      if (path.complete) take_over(whole, path);
     }
-    const bool faultless = std::none_of(findings_.begin(), findings_.end(),
-                                        [](const Finding& f) { return f.severity == Severity::fault; });
-    path.complete = ends_outdoors_ && computed && faultless;
-    if (!steps_.empty()) {
-      set_ends(branch, path.network);
-      path.network.branches.push_back(std::move(branch));
+    if (!path.complete && !steps_.empty()) {
+      NetworkBuilder one{design_, library_, graph_};
+      path.complete = one.add_one(steps_, ends_outdoors_) && ends_outdoors_ && is_faultless();
+      take_over(one, path);
     }
     path.findings = std::move(findings_);
     return path;
-  }
-
-  /// False where the piece's values do not allow it.
-  bool append_stretches(Branch& branch, const Step& step) {
-    const KnownPiece& known = graph_.piece(step.piece).known;
-    if (!graph_.piece(step.piece).sound) return false;
-    const std::vector<Port>& ports = graph_.ports(step.piece);
-    const PieceView view(design_, library_, design_.pieces[step.piece], *known.type);
-    std::vector<Stretch> stretches =
-        known.shape->passage(view, step.piece, ports[step.entry].name, ports[step.exit].name);
-    Length height = ports[step.entry].at.z;
-    if (!branch.stretches.empty()) close_joint(branch.stretches.back(), height);
-    for (Stretch& stretch : stretches) {
-      stretch.start_height = height;
-      height += stretch.rise;
-    }
-    branch.stretches.insert(branch.stretches.end(), std::make_move_iterator(stretches.begin()),
-                            std::make_move_iterator(stretches.end()));
-    if (!known.shape->left_out().empty()) {
-      note(FindingCode::left_out, Severity::note, step.piece, std::string(known.shape->left_out()));
-    }
-    return true;
-  }
-
-  /// Pieces stand on tenths of a millimetre, so heights at a joint may differ by as much: the play goes to the end of
-  /// the stretch before, and heights along the path have no jumps.
-  static void close_joint(Stretch& before, Length height) {
-    const Length play = height - (before.start_height + before.rise);
-    if (bu::abs(play) > joint_tolerance) return;
-    before.rise += play;
-    before.length = std::max(before.length, bu::abs(before.rise));
-  }
-
-  void set_ends(Branch& branch, FlueNetwork& network) const {
-    const Port& inlet = graph_.port({steps_.front().piece, steps_.front().entry});
-    const EndKind kind = inlet.kind == PortKind::room_air ? EndKind::room_air : EndKind::outdoor_air;
-    branch.from = {kind, 0, inlet.at.z};
-    const Length end =
-        branch.stretches.empty() ? inlet.at.z : branch.stretches.back().start_height + branch.stretches.back().rise;
-    branch.to = {ends_outdoors_ ? EndKind::outdoor_air : EndKind::node, 0, end};
-    if (!ends_outdoors_) network.nodes.resize(1);
   }
 
   const Design& design_;
@@ -235,8 +232,11 @@ class Tracer {
   PortGraph graph_;
   std::vector<Finding> findings_;
   Reach reach_;
-  std::vector<Step> steps_;
+  std::vector<Way> main_;
+  std::vector<Way> sides_;
+  std::vector<WayStep> steps_;
   bool ends_outdoors_ = false;
+  bool has_fire_ = false;
 };
 
 }  // namespace

@@ -11,7 +11,8 @@
 
 namespace fluewright {
 
-/// A piece as the gas passes it.
+/// A piece as the gas passes it. A side branch starts or ends in the middle of a piece in which streams meet: that end
+/// has no name, and an opening in a piece's side has none at all.
 struct Passage {
   std::size_t piece = 0;  ///< index in Design::pieces
   std::string entry;
@@ -20,13 +21,15 @@ struct Passage {
 
 /// What the joints make of the pieces.
 struct TracedPath {
-  /// From the inlet as far as the joints lead.
+  /// The main path from the inlet as far as the joints lead.
   std::vector<Passage> passages;
   /// The path ends in outdoor air, nothing about the drawing is a fault and every piece on it can be computed.
   bool complete = false;
-  /// One branch: the stretches of the passages. A partial path is in it too, as far as pieces can be computed; its `to`
-  /// end is then a node. Empty where there is no inlet to start from.
+  /// The main path's branches and those beside it. Of a path that is not complete one branch only: the stretches of the
+  /// passages as far as pieces can be computed; its `to` end is then a node. Empty where there is no inlet to start from.
   FlueNetwork network;
+  /// What each branch leads through, in the order of the network's branches.
+  std::vector<std::vector<Passage>> ways;
   std::vector<Finding> findings;  ///< everything wrong with the drawing
 };
 
@@ -37,10 +40,12 @@ struct TracedPath {
 /// Fields against their allowed ranges and one another, ids against the library; site, room and fire too. Never throws.
 [[nodiscard]] std::vector<Finding> check_values(const Design& design, const Library& library);
 
-/// Follow the joints from the inlet to the cap: the first port that is open to the room, or to the outdoors where gas
-/// goes in, to the first that is open to the outdoors where it comes out. Finds gaps, loops, open ends, second inlets;
-/// check_values() has the rest. Legs that lead nowhere and are shut at their end carry no flow and are no fault; loose
-/// pieces are a caution. Never throws.
+/// Follow the joints. The main path leads from an inlet (a port open to the room, else one to the outdoors where air
+/// goes in) through the fire to the cap; where it could go two ways it takes the longer, and the shorter is a bypass
+/// beside it. Whatever else leads from free air to it, or from one place on it to another, is a branch: a second way in,
+/// a lid that is off, a crack, a regulator's flap. Legs that lead nowhere and are shut at their end carry no flow and are
+/// no branch. Finds gaps, open ends, loose inlets, loops that lead nowhere; check_values() has the rest. Loose pieces are
+/// a caution. Never throws.
 [[nodiscard]] TracedPath trace_path(const Design& design, const Library& library);
 
 }  // namespace fluewright

@@ -37,6 +37,7 @@ PortGraph::PortGraph(const Design& design, const Library& library) : pieces_{dra
     const std::vector<Port>& ports = this->ports(i);
     joined_.emplace_back(ports.size());
     for (std::size_t p = 0; p < ports.size(); ++p) {
+      if (ports[p].beside_the_way) continue;
       const bool outdoors = ports[p].kind == PortKind::outdoor_air;
       if (ports[p].kind == PortKind::room_air || (outdoors && p == 0)) inlets_.push_back({i, p});
       if (outdoors && p != 0) outlets_.push_back({i, p});

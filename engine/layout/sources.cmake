@@ -17,7 +17,7 @@ set(ROOM_SOURCES
     edit_stand.cpp
     edit_stretch.cpp
     edit_type.cpp
-    path.cpp
+    path.cpp flue_map.cpp network_builder.cpp
     piece_check.cpp
     port_graph.cpp
     space.cpp

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/pieces/parts.hpp"
 
+#include "engine/flow/local_loss.hpp"
+
 #include <algorithm>
 #include <cassert>
 #include <utility>
@@ -167,6 +169,36 @@ std::vector<Stretch> reversed(std::vector<Stretch> stretches) {
 
 std::vector<Stretch> entered_by(std::vector<Stretch> from_first, std::string_view first, std::string_view entry) {
   return entry == first ? from_first : reversed(std::move(from_first));
+}
+
+std::vector<Stretch> half_leg(const PieceView& piece, std::size_t index, std::string_view port, bool inwards) {
+  const Position along = straight_step(piece);
+  Stretch half = stretch_of(piece, index, section_of(piece), 0.5 * distance({}, along), 0.5 * along.z);
+  // The half before the middle is written forward inwards, the one behind it outwards.
+  const bool forward = (port == "in") == inwards;
+  return forward ? std::vector{half} : reversed({half});
+}
+
+PortKind air_beside(const PieceView& piece) {
+  const Place place = place_of(piece);
+  return place == Place::outdoors || place == Place::attic ? PortKind::outdoor_air : PortKind::room_air;
+}
+
+Meeting side_opening(const PieceView& piece, const Opening& opening) {
+  Meeting meeting;
+  const Position along = straight_step(piece);
+  meeting.at = position_of(piece.piece().at) + Position{0.5 * along.x, 0.5 * along.y, 0.5 * along.z};
+  meeting.form.run = section_of(piece).area();
+  meeting.form.branch = opening.area;
+  meeting.form.side_opening = true;
+  meeting.opening = opening;
+  meeting.opens_to = air_beside(piece);
+  return meeting;
+}
+
+LocalLoss open_end_loss(const PieceView& piece) {
+  const Ratio thickness = wall_thickness(piece) / section_of(piece).hydraulic_diameter();
+  return loss("open pipe end", thin_wall_entry(thickness), 0.0, loss::pipe_end_entry.citation());
 }
 
 LocalLoss loss(std::string name, Ratio forward, Ratio backward, Citation citation, LocalLoss::Reynolds correction) {

@@ -54,6 +54,17 @@ inline constexpr Length bare_roughness = 1.0 * millimetre;
 [[nodiscard]] std::vector<Stretch> entered_by(std::vector<Stretch> from_first, std::string_view first,
                                               std::string_view entry);
 
+/// Half of a straight piece between a port and its middle, and where a side opening is in it: in the middle, out to the
+/// room or, where the piece stands outdoors or in the attic, to outdoor air (an attic is open to the wind; chosen).
+[[nodiscard]] std::vector<Stretch> half_leg(const PieceView& piece, std::size_t index, std::string_view port,
+                                            bool inwards);
+[[nodiscard]] Meeting side_opening(const PieceView& piece, const Opening& opening);
+/// What is beside the piece where it is open: see side_opening().
+[[nodiscard]] PortKind air_beside(const PieceView& piece);
+
+/// What a pipe's open end costs the air that comes in by it; what goes out loses its velocity head by itself.
+[[nodiscard]] LocalLoss open_end_loss(const PieceView& piece);
+
 [[nodiscard]] LocalLoss loss(std::string name, Ratio forward, Ratio backward, Citation citation,
                              LocalLoss::Reynolds correction = LocalLoss::Reynolds::none);
 

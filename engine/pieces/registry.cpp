@@ -9,7 +9,7 @@
 #define FLUEWRIGHT_SHAPES(shape)                                                                                \
   shape(feed) shape(door_slot) shape(intake) shape(regulator) shape(burn_tunnel) shape(batch_box) shape(barrel) \
       shape(bell) shape(chamber) shape(run) shape(bend) shape(tee) shape(taper) shape(end_cap) shape(damper)    \
-          shape(stack_head) shape(fan) shape(fan_head)
+          shape(stack_head) shape(fan) shape(fan_head) shape(leaky_joint)
 
 namespace fluewright {
 

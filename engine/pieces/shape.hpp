@@ -32,6 +32,7 @@ struct Port {
   Heading outward;  ///< the way one walks out of the piece through this port
   Section section = Section::circle(150.0 * millimetre);
   bool may_stay_shut = false;  ///< an unjoined port that is capped (tee, cleanout): not an open end
+  bool beside_the_way = false; ///< open on purpose where a lid is off: neither the path's inlet nor its cap
 };
 
 /// A line of the drawing: the axis of the gas's way, with its outer size for drawing.
@@ -58,6 +59,14 @@ struct FieldClash {
   std::optional<FieldValue> highest;
 };
 
+/// Where a third stream can meet the two that pass a piece. Such a piece calls its ports "in", "out" and "branch".
+struct Meeting {
+  JunctionForm form;
+  Position at;
+  std::optional<Opening> opening;           ///< the third stream comes through a hole or a flap in the piece's side
+  PortKind opens_to = PortKind::room_air;   ///< what is outside that opening
+};
+
 /// One shape. Stateless; one object of each lives in the registry.
 class Shape {
  public:
@@ -78,8 +87,17 @@ class Shape {
   /// Fields that do not go together. Every value is within its own range before this call; geometry() and passage()
   /// may count on an empty answer.
   [[nodiscard]] virtual std::vector<FieldClash> clashes(const PieceView&) const { return {}; }
-  /// What the piece does to the draft that a steady series calculation leaves out (a fan's pressure, a regulator's
-  /// air): the key of the field that describes it, empty for a piece that is calculated in full.
+  /// Whether the piece has an opening of its own in its side (a crack, a flap): a stream can always meet it there.
+  [[nodiscard]] virtual bool has_side_opening() const { return false; }
+  /// Where three streams meet in it. A shape with three ports or a side opening has one; others are passed only.
+  [[nodiscard]] virtual std::optional<Meeting> meeting(const PieceView&, std::size_t) const { return {}; }
+  /// The flue between a port and where the streams meet, written from the port if `inwards`, else towards it. What
+  /// happens where they meet is the junction's, not in it.
+  [[nodiscard]] virtual std::vector<Stretch> leg(const PieceView&, std::size_t, std::string_view, bool) const {
+    return {};
+  }
+  /// What the piece does to the draft that a steady calculation leaves out (a fan's pressure): the key of the field
+  /// that describes it, empty for a piece that is calculated in full.
   [[nodiscard]] virtual std::string_view left_out() const { return {}; }
   /// Whether the fuel burns in it.
   [[nodiscard]] virtual bool holds_fire() const { return false; }

@@ -7,13 +7,15 @@
 
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace fluewright::shapes {
 
 namespace {
 
 /// A run with a branch: a tee, or with an `angle` a wye whose branch leans forward by it. Any two of its three ports
-/// carry the flow, the third is shut. `capped` says which port may stay unjoined: in, out, branch, any or none.
+/// carry the flow and the third is shut, or all three do and meet in its middle. `capped` says which port may stay
+/// unjoined: in, out, branch, any or none. With `cover` "off" the lid is off the branch and it stands open.
 ///
 /// The legs' change of section is part of Crane's coefficient, so the step between them is marked as eased.
 class Tee final : public Shape {
@@ -39,6 +41,10 @@ class Tee final : public Shape {
                       parts::joint_port("out", end, heading, run), parts::joint_port("branch", branch, leaning, side)};
     const std::string& capped = piece.choice("capped");
     for (Port& port : geometry.ports) port.may_stay_shut = capped == "any" || capped == port.name;
+    if (is_open(piece)) {
+      geometry.ports.back().kind = parts::air_beside(piece);
+      geometry.ports.back().beside_the_way = true;
+    }
     geometry.lines = {{{start, end}, parts::outside_width(piece, run), false},
                       {{centre, branch}, parts::outside_width(piece, side), false}};
     return geometry;
@@ -58,6 +64,29 @@ class Tee final : public Shape {
     return parts::entered_by({stretch}, "in", entry);
   }
 
+  std::optional<Meeting> meeting(const PieceView& piece, std::size_t) const override {
+    Meeting meeting;
+    meeting.at = position_of(piece.piece().at) + step_along(piece.piece().heading, half_body(piece));
+    meeting.form.run = parts::circle_of(piece, "bore").area();
+    meeting.form.branch = parts::circle_of(piece, "branch_bore").area();
+    meeting.form.angle = branch_angle(piece);
+    return meeting;
+  }
+
+  std::vector<Stretch> leg(const PieceView& piece, std::size_t index, std::string_view port,
+                           bool inwards) const override {
+    const Heading& heading = piece.piece().heading;
+    std::vector<Stretch> from_middle;
+    if (port == "branch") {
+      from_middle.push_back(side_stretch(piece, index));
+    } else {
+      const Position along = step_along(port == "out" ? heading : opposite(heading), half_body(piece));
+      from_middle.push_back(
+          parts::stretch_of(piece, index, parts::circle_of(piece, "bore"), half_body(piece), along.z));
+    }
+    return inwards ? parts::reversed(std::move(from_middle)) : from_middle;
+  }
+
   std::vector<FieldClash> clashes(const PieceView& piece) const override {
     std::vector<FieldClash> found;
     parts::want_below(found, piece, "branch_bore", piece.length("bore"), Length{});
@@ -68,6 +97,7 @@ class Tee final : public Shape {
   static Angle branch_angle(const PieceView& piece) {
     return piece.has("angle") ? piece.angle("angle") : parts::right_angle;
   }
+  static bool is_open(const PieceView& piece) { return piece.has("cover") && piece.choice("cover") == "off"; }
   static double branch_sine(const PieceView& piece) { return std::sin(in(branch_angle(piece), radian)); }
 
   /// Up to the next whole step, as sheet-metal fittings come.
@@ -83,14 +113,25 @@ class Tee final : public Shape {
     return rounded_up(0.5 * piece.length("bore") + 50.0 * millimetre, 25.0 * millimetre) / branch_sine(piece);
   }
 
+  /// From the middle to the branch's end, with the entry of free air there where the lid is off.
+  static Stretch side_stretch(const PieceView& piece, std::size_t index) {
+    const Heading leaning = turned(piece.piece().heading, piece.piece().turn, branch_angle(piece));
+    const Section section = parts::circle_of(piece, "branch_bore");
+    Stretch side = parts::stretch_of(piece, index, section, reach(piece), step_along(leaning, reach(piece)).z);
+    if (is_open(piece)) {
+      LocalLoss entry = parts::open_end_loss(piece);
+      std::swap(entry.forward, entry.backward);
+      side.at_end.push_back(std::move(entry));
+    }
+    return side;
+  }
+
   static std::vector<Stretch> from_run_to_branch(const PieceView& piece, std::size_t index, std::string_view run_port) {
     const Heading& heading = piece.piece().heading;
-    const Heading leaning = turned(heading, piece.piece().turn, branch_angle(piece));
     const bool by_in = run_port == "in";
     const Position along = step_along(by_in ? heading : opposite(heading), half_body(piece));
-    const Position aside = step_along(leaning, reach(piece));
     Stretch run = parts::stretch_of(piece, index, parts::circle_of(piece, "bore"), half_body(piece), along.z);
-    Stretch side = parts::stretch_of(piece, index, parts::circle_of(piece, "branch_bore"), reach(piece), aside.z);
+    Stretch side = side_stretch(piece, index);
     side.eased_step_at_start = true;
     // On the head of the run's leg, which carries the whole flow either way.
     run.at_end.push_back(by_in ? gentle_turn(piece) : sharp_turn(piece));

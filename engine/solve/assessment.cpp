@@ -4,6 +4,7 @@
 
 #include "engine/solve/design_flow.hpp"
 #include "engine/solve/fans.hpp"
+#include "engine/solve/network_answer.hpp"
 #include "engine/solve/operating_points.hpp"
 #include "engine/solve/physics_findings.hpp"
 
@@ -12,24 +13,32 @@
 namespace fluewright {
 namespace {
 
-/// Slices of the scan for operating points; its roots are polished on the real ones.
-constexpr Length coarse_slice = 500.0 * millimetre;
-
 std::optional<WoodFuel> fuel_of(const Design& design, const Library& library) {
   const WoodSpecies* wood = library.wood(design.fire.wood);
   if (wood == nullptr) return std::nullopt;
   return WoodFuel{wood->analysis, design.fire.moisture, design.fire.unburned_share};
 }
 
-bool has_fire(const Branch& branch) {
-  return std::any_of(branch.stretches.begin(), branch.stretches.end(), [](const Stretch& s) { return s.fire; });
+bool has_fire(const FlueNetwork& network) {
+  return std::any_of(network.branches.begin(), network.branches.end(), [](const Branch& branch) {
+    return std::any_of(branch.stretches.begin(), branch.stretches.end(), [](const Stretch& s) { return s.fire; });
+  });
 }
 
 bool stops_the_answer(const Finding& finding) { return finding.severity == Severity::fault; }
 
-Condensation condensation_along(const std::vector<SliceState>& rows, std::size_t piece_count, Temperature dew_of_fire) {
+/// The gas as it leaves the fire: the driest dew point it will have is its first.
+Temperature dew_point_of_fire(const std::vector<SliceState>& rows) {
+  Temperature highest = kelvins(0.0);
+  for (const SliceState& row : rows) highest = std::max(highest, row.dew_point);
+  return highest;
+}
+
+/// Where the profile is wet, and how much water there is in each piece, those of side branches among them.
+Condensation condensation_along(const Assessment& a, std::size_t piece_count) {
+  const std::vector<SliceState>& rows = a.profile;
   Condensation c;
-  c.dew_point = dew_of_fire;
+  c.dew_point = dew_point_of_fire(rows);
   c.by_piece.resize(piece_count);
   Length entry{};
   for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -43,14 +52,13 @@ Condensation condensation_along(const std::vector<SliceState>& rows, std::size_t
     c.rate += row.condensing;
     c.by_piece[row.piece] += row.condensing;
   }
+  for (const BranchState& side : a.branches) {
+    for (const SliceState& row : side.profile) {
+      c.rate += row.condensing;
+      c.by_piece[row.piece] += row.condensing;
+    }
+  }
   return c;
-}
-
-/// The gas as it leaves the fire: the driest dew point it will have is its first.
-Temperature dew_point_of_fire(const std::vector<SliceState>& rows) {
-  Temperature highest = kelvins(0.0);
-  for (const SliceState& row : rows) highest = std::max(highest, row.dew_point);
-  return highest;
 }
 
 void judge(Assessment& a) {
@@ -68,16 +76,8 @@ void judge(Assessment& a) {
                                                : Verdict::draws;
 }
 
-/// The forward state of the largest flow that comes back when disturbed.
-std::optional<std::size_t> running_of(const std::vector<OperatingPoint>& points) {
-  const auto running =
-      std::find_if(points.begin(), points.end(), [](const OperatingPoint& p) { return p.stable && p.forward; });
-  if (running == points.end()) return std::nullopt;
-  return static_cast<std::size_t>(running - points.begin());
-}
-
 void run_free(Assessment& a, const SlicedPath& fine, const Surround& surround, const WoodFuel& fuel, MassFlow burn_rate) {
-  const SlicedPath coarse = slice_branch(*fine.branch, coarse_slice);
+  const SlicedPath coarse = slice_branch(*fine.branch, scan_slice);
   const FreeRun free{fine, coarse, surround, fuel, burn_rate};
   a.operating_points = free.points();
   a.running = running_of(a.operating_points);
@@ -90,17 +90,18 @@ void run_free(Assessment& a, const SlicedPath& fine, const Surround& surround, c
 
 /// The same with every fan standing still.
 FansOff run_without_power(const SlicedPath& fine, const Surround& surround, const WoodFuel& fuel, MassFlow burn_rate) {
-  const SlicedPath coarse = slice_branch(*fine.branch, coarse_slice);
+  const SlicedPath coarse = slice_branch(*fine.branch, scan_slice);
   FansOff cut;
   cut.operating_points = FreeRun{fine, coarse, surround, fuel, burn_rate}.points();
   cut.running = running_of(cut.operating_points);
   return cut;
 }
 
-void answer(Assessment& a, const Design& design, const WoodFuel& fuel, const AssessOptions& options) {
+/// A path without branches, or as much of one as is drawn.
+SlicedPath answer_series(Assessment& a, const Design& design, const Surround& surround, const WoodFuel& fuel,
+                         const AssessOptions& options) {
   const Branch& branch = a.path.network.branches.front();
-  const Surround surround = surround_of(design);
-  const SlicedPath path = slice_branch(branch, options.slice);
+  SlicedPath path = slice_branch(branch, options.slice);
   a.path_length = path.length;
   const bool fans_run = has_running_fan(a.path.network);
   const FlueNetwork still = with_fans_off(a.path.network);
@@ -118,7 +119,6 @@ void answer(Assessment& a, const Design& design, const WoodFuel& fuel, const Ass
     for (const BenchAge age : bench_ages) {
       a.design_flow.push_back(check_design_flow(question, age, age == BenchAge::charged ? &a.profile : nullptr));
     }
-    judge(a);
     a.standing_draft = standing_draft(path, surround);
     if (options.operating_points) {
       run_free(a, path, surround, fuel, design.fire.burn_rate);
@@ -127,12 +127,33 @@ void answer(Assessment& a, const Design& design, const WoodFuel& fuel, const Ass
   } else {
     (void)check_design_flow(question, BenchAge::charged, &a.profile);
   }
+  return path;
+}
+
+/// What follows from margins and profile.
+void conclude(Assessment& a, const Design& design, const Surround& surround) {
+  judge(a);
+  if (a.profile.empty()) return;
   a.exit_temperature = a.profile.back().gas;
-  a.condensation = condensation_along(a.profile, design.pieces.size(), dew_point_of_fire(a.profile));
+  a.condensation = condensation_along(a, design.pieces.size());
   add_fan_answers(a, surround);
   if (depends_on_fan(a)) a.verdict = Verdict::unsafe;
   add_fan_findings(a, design);
-  add_physics_findings(a, design, path);
+  add_physics_findings(a, design);
+}
+
+void answer(Assessment& a, const Design& design, const WoodFuel& fuel, const AssessOptions& options) {
+  const Surround surround = surround_of(design);
+  if (a.path.complete && !a.path.network.is_series()) {
+    const SlicedNetwork network = answer_network(a, design, surround, fuel, options);
+    conclude(a, design, surround);
+    if (!a.branches.empty()) say_about_walls(a, design, network);
+    say_about_branches(a, design);
+  } else {
+    const SlicedPath path = answer_series(a, design, surround, fuel, options);
+    conclude(a, design, surround);
+    say_about_walls(a, design, path);
+  }
 }
 
 }  // namespace
@@ -144,8 +165,7 @@ Assessment assess(const Design& design, const Library& library, const AssessOpti
   const bool values_hold = std::none_of(a.findings.begin(), a.findings.end(), stops_the_answer);
   a.findings.insert(a.findings.end(), a.path.findings.begin(), a.path.findings.end());
   const std::optional<WoodFuel> fuel = fuel_of(design, library);
-  const bool has_path = !a.path.network.branches.empty() && !a.path.network.branches.front().stretches.empty();
-  if (values_hold && fuel && has_path && has_fire(a.path.network.branches.front())) {
+  if (values_hold && fuel && has_fire(a.path.network)) {
     answer(a, design, *fuel, options);
   }
   std::stable_sort(a.findings.begin(), a.findings.end(),

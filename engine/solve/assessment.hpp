@@ -101,6 +101,7 @@ struct DesignFlow {
   Temperature exit_temperature;
   Temperature fire_temperature; ///< leaving the burn tunnel's first slice: adiabatic
   std::vector<FanState> fans;   ///< standing still
+  std::vector<MassFlow> branch_flows;  ///< a path that branches: by branch, signed, where the gas comes in; else empty
 };
 
 /// A flow at which buoyancy and losses balance.
@@ -144,6 +145,26 @@ struct AssessOptions {
   bool operating_points = true;      ///< look for them (the design-flow check alone is cheaper)
 };
 
+/// What a branch does in the state that the profile shows.
+struct BranchState {
+  std::size_t branch = 0;       ///< index in FlueNetwork::branches
+  bool on_main_path = false;
+  MassFlow flow{};              ///< signed, positive the way the branch is written, where the gas comes in
+  Ratio share = 0.0;            ///< of the flow at the cap, without sign
+  Temperature entering;
+  Temperature leaving;
+  Ratio flue_share = 0.0;       ///< of the gas that leaves it, what has been through the fire [kg/kg]
+  std::optional<Ratio> flap;    ///< a regulator: how far its flap stands open
+  std::vector<SliceState> profile;  ///< as the branch is written; none for an opening, and for the main path in the
+                                    ///< assessment's own profile
+};
+
+/// What a place where branches meet is at in the state that the profile shows.
+struct MeetingState {
+  Pressure total{};         ///< gauge and velocity head, at its run_in
+  Temperature temperature;  ///< of what has mixed
+};
+
 /// The whole answer. A plain value.
 struct Assessment {
   TracedPath path;
@@ -167,7 +188,10 @@ struct Assessment {
   /// bench and every fan standing still.
   std::vector<SliceState> profile;
   bool profile_is_operating = false;
-  std::optional<Condensation> condensation; ///< along the profile
+  /// A path that branches: every branch in the profile's state; empty for a path without branches.
+  std::vector<BranchState> branches;
+  std::vector<MeetingState> meetings;       ///< in the order of FlueNetwork::nodes
+  std::optional<Condensation> condensation; ///< along the profile; by_piece has the side branches too
   std::optional<Temperature> exit_temperature;  ///< of the profile; of the open end while the path is incomplete
   Length path_length{};
 

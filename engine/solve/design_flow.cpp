@@ -52,16 +52,20 @@ DesignFlow check_design_flow(const DesignFlowQuestion& q, BenchAge age, std::vec
   return d;
 }
 
-Pressure standing_draft(const SlicedPath& path, const Surround& surround) {
-  Pressure draft = surround.gauge_at(path.branch->from) - surround.cap_gauge;
+Pressure standing_buoyancy(const SlicedPath& path, const Surround& surround) {
+  Pressure sum{};
   for (const Slice& slice : path.slices) {
     const Stretch& stretch = path.stretch_of(slice);
     const Temperature level =
         stretch.place == Place::ground ? surround.ground : surround.beyond(stretch.place, stretch.embedding);
     const Density gas = surround.room_air * (surround.room.above_zero() / level.above_zero());
-    draft += (surround.outdoor_air - gas) * standard_gravity * slice.rise;
+    sum += (surround.outdoor_air - gas) * standard_gravity * slice.rise;
   }
-  return draft;
+  return sum;
+}
+
+Pressure standing_draft(const SlicedPath& path, const Surround& surround) {
+  return surround.gauge_at(path.branch->from) - surround.cap_gauge + standing_buoyancy(path, surround);
 }
 
 }  // namespace fluewright

@@ -31,6 +31,9 @@ struct DesignFlowQuestion {
 [[nodiscard]] DesignFlow check_design_flow(const DesignFlowQuestion& question, BenchAge age,
                                            std::vector<SliceState>* rows = nullptr);
 
+/// Buoyancy along a path whose gas is in every slice as warm as what surrounds it.
+[[nodiscard]] Pressure standing_buoyancy(const SlicedPath& path, const Surround& surround);
+
 /// Draft before anything burns, the gas in every slice as warm as what surrounds it: inlet gauge + buoyancy - cap gauge.
 /// Negative: left alone, air comes down the stack and a fire starts backwards.
 [[nodiscard]] Pressure standing_draft(const SlicedPath& path, const Surround& surround);

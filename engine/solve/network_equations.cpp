@@ -81,13 +81,12 @@ double NetworkEquations::balance(std::size_t branch, const Eigen::VectorXd& x, c
 }
 
 Pressure NetworkEquations::left_over(const Eigen::VectorXd& x, const NetworkState& state) const {
-  return balance(march_->sliced().stack, x, state) * pascal;
+  return balance(held_ ? held_->branch : march_->sliced().stack, x, state) * pascal;
 }
 
-void NetworkEquations::set_stack_row(const Eigen::VectorXd& x, const NetworkState& state, Eigen::VectorXd& values) const {
-  const std::size_t stack = march_->sliced().stack;
-  values(at(stack)) = held_ ? mass_weight * (x(at(held_->branch)) - in(held_->flow, kilogram_per_second))
-                            : balance(stack, x, state);
+void NetworkEquations::set_branch_rows(const Eigen::VectorXd& x, const NetworkState& state, Eigen::VectorXd& values) const {
+  for (Eigen::Index b = 0; b < branches_; ++b) values(b) = balance(static_cast<std::size_t>(b), x, state);
+  if (held_) values(at(held_->branch)) = mass_weight * (x(at(held_->branch)) - in(held_->flow, kilogram_per_second));
 }
 
 Eigen::VectorXd NetworkEquations::values(Eigen::VectorXd& x, NetworkState& state, bool with_slopes) const {
@@ -99,8 +98,7 @@ Eigen::VectorXd NetworkEquations::values(Eigen::VectorXd& x, NetworkState& state
   march_->pass(flows, state, with_slopes);
 
   Eigen::VectorXd f(size());
-  for (std::size_t b = 0; b < flows.size(); ++b) f(at(b)) = balance(b, x, state);
-  if (held_) set_stack_row(x, state, f);
+  set_branch_rows(x, state, f);
   for (std::size_t n = 0; n < state.nodes.size(); ++n) {
     const JunctionFlows in_flow = into(n, state);
     f(branches_ + at(n)) = mass_weight * in(in_flow.run_in + in_flow.run_out + in_flow.branch, kilogram_per_second);
@@ -202,8 +200,8 @@ Eigen::MatrixXd NetworkEquations::slopes(const Eigen::VectorXd& x, const Network
   for (std::size_t b = 0; b < march_->network().branches.size(); ++b) add_branch_row(b, x, state, j);
   add_node_rows(state, j);
   if (held_) {
-    j.row(at(march_->sliced().stack)).setZero();
-    j(at(march_->sliced().stack), at(held_->branch)) = mass_weight;
+    j.row(at(held_->branch)).setZero();
+    j(at(held_->branch), at(held_->branch)) = mass_weight;
   }
   return j;
 }

@@ -10,8 +10,8 @@
 
 namespace fluewright {
 
-/// A branch whose flow is given, on the side where the gas comes in. The pressure balance of the stack then has
-/// something left over.
+/// A branch whose flow is given, on the side where the gas comes in. Its own pressure balance then has something left
+/// over.
 struct HeldFlow {
   std::size_t branch = 0;
   MassFlow flow{};
@@ -29,12 +29,16 @@ class NetworkEquations {
 
   /// Follows the gas at x and fills `state`; the temperatures in x become those of the state.
   [[nodiscard]] Eigen::VectorXd values(Eigen::VectorXd& x, NetworkState& state, bool with_slopes) const;
-  /// The stack's equation alone, in values that were taken with another flow held: its balance, or the held flow.
-  void set_stack_row(const Eigen::VectorXd& x, const NetworkState& state, Eigen::VectorXd& values) const;
+  /// The branches' equations alone, in values that were taken with another flow held or with none.
+  void set_branch_rows(const Eigen::VectorXd& x, const NetworkState& state, Eigen::VectorXd& values) const;
   /// At a state with slopes.
   [[nodiscard]] Eigen::MatrixXd slopes(const Eigen::VectorXd& x, const NetworkState& state) const;
-  /// Pressure left over at the cap: the stack's own balance.
+  /// Pressure left over in the branch whose flow is held, else in the stack.
   [[nodiscard]] Pressure left_over(const Eigen::VectorXd& x, const NetworkState& state) const;
+  /// Total pressure at an end of a branch: of the free air there, or just outside the junction's port.
+  [[nodiscard]] Pressure total_pressure(const BranchEnd& end, const Eigen::VectorXd& x, const NetworkState& state) const {
+    return pressure_at(end, x, state) * pascal;
+  }
   /// An opening's flow by pressure difference [kg/(s Pa)] at a state.
   [[nodiscard]] double opening_slope(std::size_t branch, const Eigen::VectorXd& x, const NetworkState& state) const;
 

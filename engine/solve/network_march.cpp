@@ -245,7 +245,7 @@ void NetworkMarch::pass(std::span<const MassFlow> flows, NetworkState& state, bo
 }
 
 MarchTotals NetworkMarch::rows(const NetworkState& state, std::size_t branch, Pressure total, Ratio vapour_left,
-                               std::vector<SliceState>& rows) const {
+                               std::vector<SliceState>& rows, std::vector<SliceVisit>* visits) const {
   const BranchFlow& f = state.branches[branch];
   const Branch& written = network().branches[branch];
   Stream in = stream_at(source_of(written, f.forward), state);
@@ -255,7 +255,7 @@ MarchTotals NetworkMarch::rows(const NetworkState& state, std::size_t branch, Pr
   in.vapour_left = vapour_left;
   const GasTable after{mixture_of(f.leaving)};
   const bool to_free_air = source_of(written, !f.forward).kind != EndKind::node;
-  return March{sliced_->paths[branch], *surround_}.run(in, f.fire, after, to_free_air, age_, &rows);
+  return March{sliced_->paths[branch], *surround_}.run(in, f.fire, after, to_free_air, age_, &rows, visits);
 }
 
 }  // namespace fluewright

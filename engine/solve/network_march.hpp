@@ -81,7 +81,7 @@ class NetworkMarch {
   /// Rows of one branch of a state that pass() has filled, starting from a total pressure and with the share of the
   /// vapour that has not condensed before.
   [[nodiscard]] MarchTotals rows(const NetworkState& state, std::size_t branch, Pressure total, Ratio vapour_left,
-                                 std::vector<SliceState>& rows) const;
+                                 std::vector<SliceState>& rows, std::vector<SliceVisit>* visits = nullptr) const;
 
   /// Total pressure of the free air at an end that opens to it.
   [[nodiscard]] Pressure free_air(const BranchEnd& end) const;

@@ -246,6 +246,7 @@ OperatingPoint operating_point_of(const NetworkMarch& march, const NetworkSoluti
   p.exit_temperature = stack.forward ? stack.totals.exit : inlet.totals.exit;
   for (std::size_t b = 0; b < state.branches.size(); ++b) {
     const BranchFlow& f = state.branches[b];
+    p.fans.insert(p.fans.end(), f.totals.fans.begin(), f.totals.fans.end());
     p.branch_flows.push_back(f.forward ? f.at_from : f.at_to);
     p.fans.insert(p.fans.end(), f.totals.fans.begin(), f.totals.fans.end());
     h.to_room += f.totals.to_room;

@@ -62,7 +62,7 @@ class Newton {
     const bool slopes_wanted = s_.slopes.size() == 0;
     if (s_.walked == march_ && !slopes_wanted) {
       f_ = s_.values;  // as it was left, but for the flow that is held now
-      equations_.set_stack_row(s_.x, s_.state, f_);
+      equations_.set_branch_rows(s_.x, s_.state, f_);
     } else {
       f_ = evaluate(s_.x, s_.state, slopes_wanted);
     }

@@ -19,7 +19,7 @@ struct NetworkSolution {
   bool converged = false;
   std::vector<MassFlow> flows;         ///< signed, by branch, where the gas comes in
   std::vector<Pressure> node_gauges;   ///< total pressure at each node's run_in
-  Pressure left_over{};                ///< at the cap, where a flow was held
+  Pressure left_over{};                ///< in the branch whose flow was held, else in the stack
   Pressure worst_pressure{};           ///< largest remainder of a branch
   MassFlow worst_mass{};               ///< largest remainder of a node
   NetworkState state;
@@ -27,7 +27,7 @@ struct NetworkSolution {
 
   Eigen::VectorXd x;
   Eigen::MatrixXd slopes;              ///< the Jacobian as far as it is known; empty if not
-  Eigen::VectorXd values;              ///< the equations at x in `walked`; the stack's row aside
+  Eigen::VectorXd values;              ///< the equations at x in `walked`
   const NetworkMarch* walked = nullptr;///< the march that gave values and state; nullptr once x has been changed
 };
 
@@ -42,7 +42,7 @@ class NodeSolver {
   /// A first guess: `main` along the main path and a little along every other branch, the way it is written; with
   /// `turned` against it, counted from 1 among the side branches (0: none).
   [[nodiscard]] NetworkSolution first_guess(MassFlow main, std::size_t turned = 0) const;
-  /// From a guess. With a held flow the stack's balance is left over; without, every branch balances.
+  /// From a guess. With a held flow that branch's balance is left over; without, every branch balances.
   [[nodiscard]] NetworkSolution solve(const NetworkSolution& guess, const std::optional<HeldFlow>& held,
                                       const NodeTolerance& tolerance = {}) const;
   /// The same from first guesses alone: with the side branches as they are written, then with each turned round. Newton

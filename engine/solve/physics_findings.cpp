@@ -6,6 +6,7 @@
 #include "engine/heat/gas_radiation.hpp"
 
 #include <algorithm>
+#include <span>
 
 namespace fluewright {
 namespace {
@@ -16,14 +17,29 @@ constexpr double overdrawn_above = 6.0;
 
 void say_leaks(Assessment& a, const Design& design) {
   std::vector<Pressure> above(design.pieces.size());
-  for (const SliceState& row : a.profile) {
-    if (row.beside_room) above[row.piece] = std::max(above[row.piece], Pressure(row.gauge - row.room_gauge));
+  const auto look = [&above](const std::vector<SliceState>& rows) {
+    for (const SliceState& row : rows) {
+      if (row.beside_room) above[row.piece] = std::max(above[row.piece], Pressure(row.gauge - row.room_gauge));
+    }
+  };
+  look(a.profile);
+  for (const BranchState& s : a.branches) {
+    if (s.flue_share > Ratio(0.0)) look(s.profile);  // air that leaks out is no smoke
   }
   for (std::size_t i = 0; i < above.size(); ++i) {
     if (above[i] > Pressure{}) {
       a.findings.push_back({FindingCode::smoke_leak, Severity::caution, design.pieces[i].id, {}, above[i], {}, {}, {}});
     }
   }
+}
+
+/// Whether what a branch written from free air joins has been through the fire.
+bool joins_flue_gas(const Assessment& a, const Branch& branch) {
+  return std::any_of(a.branches.begin(), a.branches.end(), [&](const BranchState& s) {
+    const Branch& other = a.path.network.branches[s.branch];
+    const BranchEnd& sink = s.flow < MassFlow{} ? other.from : other.to;
+    return sink.kind == EndKind::node && sink.node == branch.to.node && s.flue_share > Ratio(0.0);
+  });
 }
 
 void say_wet(Assessment& a, const Design& design) {
@@ -63,13 +79,13 @@ void say_narrow_masses(Assessment& a, const Design& design, const SlicedPath& pa
   }
 }
 
-/// Materials whose published conductivities do not reach as far as the wall is hot.
-void say_hot_materials(Assessment& a, const Design& design, const SlicedPath& path) {
-  std::vector<const Material*> said;
-  std::size_t slice = 0;
-  for (const SliceState& row : a.profile) {
-    const Stretch& stretch = path.stretch_of(path.slices[slice++]);
-    for (const WallLayerView& layer : stretch.wall) {
+/// Materials whose published conductivities do not reach as far as the wall is hot. `rows` are the path's own, one a
+/// slice.
+void say_hot_materials(Assessment& a, const Design& design, const SlicedPath& path, std::span<const SliceState> rows,
+                       std::vector<const Material*>& said) {
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const SliceState& row = rows[i];
+    for (const WallLayerView& layer : path.stretch_of(path.slices[i]).wall) {
       if (layer.material->covers(row.wall) || std::find(said.begin(), said.end(), layer.material) != said.end()) continue;
       said.push_back(layer.material);
       const ValidRange<Temperature> known = layer.material->covered();
@@ -88,13 +104,14 @@ struct Furthest {
   Temperature level;
 };
 
-void say_relation(Assessment& a, const Design& design, const ValidRange<Temperature>& range, std::size_t first,
-                  Temperature SliceState::*of) {
+using Rows = std::vector<const SliceState*>;
+
+void say_relation(Assessment& a, const Design& design, const ValidRange<Temperature>& range, const Rows& rows) {
   Furthest furthest;
-  for (std::size_t i = first; i < a.profile.size(); ++i) {
-    const Temperature level = a.profile[i].*of;
+  for (const SliceState* row : rows) {
+    const Temperature level = row->gas;
     const TemperatureDifference by = std::max(TemperatureDifference(range.low - level), TemperatureDifference(level - range.high));
-    if (by > furthest.by) furthest = {by, &a.profile[i], level};
+    if (by > furthest.by) furthest = {by, row, level};
   }
   if (furthest.row == nullptr) return;
   a.findings.push_back({FindingCode::relation_left, Severity::note, design.pieces[furthest.row->piece].id, {}, furthest.level,
@@ -113,25 +130,89 @@ ValidRange<Temperature> narrowest(ValidRange<Temperature> (*range_of)(Species)) 
   return all;
 }
 
-/// Relations of the gas that are taken beyond the temperatures for which they are published.
-void say_relations(Assessment& a, const Design& design, const SlicedPath& path) {
-  std::size_t burnt = 0;
-  while (burnt < a.profile.size() && !path.stretch_of(path.slices[burnt]).fire) ++burnt;
-  say_relation(a, design, gas_radiation_range(), burnt, &SliceState::gas);
-  say_relation(a, design, narrowest(&viscosity_range), burnt, &SliceState::gas);
-  say_relation(a, design, narrowest(&conductivity_range), burnt, &SliceState::gas);
-  say_relation(a, design, narrowest(&heat_capacity_range), 0, &SliceState::gas);
+/// Relations of the gas that are taken beyond the temperatures for which they are published: by rows of gas that has
+/// been through the fire, and by all rows.
+void say_relations(Assessment& a, const Design& design, const Rows& burnt, const Rows& all) {
+  say_relation(a, design, gas_radiation_range(), burnt);
+  say_relation(a, design, narrowest(&viscosity_range), burnt);
+  say_relation(a, design, narrowest(&conductivity_range), burnt);
+  say_relation(a, design, narrowest(&heat_capacity_range), all);
+}
+
+/// Share of the gas at the cap under which room air that joins behind the fire is not worth a word (chosen: what a
+/// stack's joints let in anyway).
+constexpr double worth_a_word = 0.02;
+
+/// What a side branch from free air does.
+void say_of_way_in(Assessment& a, const Design& design, const BranchState& s, const Branch& branch) {
+  const std::size_t opens_at = a.path.ways[s.branch].front().piece;
+  const PieceId& piece = design.pieces[opens_at].id;
+  const bool into_room = branch.from.kind == EndKind::room_air;
+  const bool outwards = s.flow < MassFlow{};
+  if (outwards && into_room && s.flue_share > Ratio(0.0)) {
+    a.findings.push_back({FindingCode::branch_smokes, Severity::caution, piece, {}, MassFlow(-s.flow), {}, {}, {}});
+  } else if (outwards && s.share > Ratio(worth_a_word)) {
+    a.findings.push_back({FindingCode::branch_blows_out, Severity::note, piece, {}, MassFlow(-s.flow), {}, {}, {}});
+  } else if (s.flap && *s.flap > Ratio(0.0)) {
+    a.findings.push_back({FindingCode::flap_opens, Severity::note, piece, {}, *s.flap, {}, {}, {}});
+  } else if (!outwards && !s.on_main_path && s.share > Ratio(worth_a_word) && joins_flue_gas(a, branch)) {
+    a.findings.push_back({FindingCode::branch_draws_air, Severity::note, piece, {}, s.share, {}, {}, {}});
+  }
 }
 
 }  // namespace
 
-void add_physics_findings(Assessment& a, const Design& design, const SlicedPath& path) {
+void say_about_walls(Assessment& a, const Design& design, const SlicedPath& path) {
+  std::vector<const Material*> said;
+  say_narrow_masses(a, design, path);
+  say_hot_materials(a, design, path, a.profile, said);
+  Rows burnt;
+  Rows all;
+  for (std::size_t i = 0; i < a.profile.size(); ++i) {
+    all.push_back(&a.profile[i]);
+    if (!burnt.empty() || path.stretch_of(path.slices[i]).fire) burnt.push_back(&a.profile[i]);
+  }
+  say_relations(a, design, burnt, all);
+}
+
+void say_about_walls(Assessment& a, const Design& design, const SlicedNetwork& network) {
+  std::vector<const Material*> said;
+  Rows burnt;
+  Rows all;
+  const auto look = [&](const BranchState& s, std::span<const SliceState> rows) {
+    const SlicedPath& path = network.paths[s.branch];
+    say_hot_materials(a, design, path, rows, said);
+    bool met = s.branch != network.fire_branch && s.flue_share > Ratio(0.0);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      met = met || path.stretch_of(path.slices[i]).fire;
+      all.push_back(&rows[i]);
+      if (met) burnt.push_back(&rows[i]);
+    }
+  };
+  for (const SlicedPath& path : network.paths) say_narrow_masses(a, design, path);
+  std::size_t before = 0;
+  for (const BranchState& s : a.branches) {
+    const std::size_t slices = network.paths[s.branch].slices.size();
+    // The main path's branches come first, in its order.
+    look(s, s.on_main_path ? std::span<const SliceState>(a.profile).subspan(before, slices) : s.profile);
+    if (s.on_main_path) before += slices;
+  }
+  say_relations(a, design, burnt, all);
+}
+
+void say_about_branches(Assessment& a, const Design& design) {
+  for (const BranchState& s : a.branches) {
+    const Branch& branch = a.path.network.branches[s.branch];
+    // The main path's own inlet may be the one that blows out.
+    const bool inlet = s.branch == a.path.network.main_path.front();
+    if (branch.from.kind != EndKind::node && (!s.on_main_path || inlet)) say_of_way_in(a, design, s, branch);
+  }
+}
+
+void add_physics_findings(Assessment& a, const Design& design) {
   if (a.path.complete) say_leaks(a, design);
   say_wet(a, design);
   say_air(a);
-  say_narrow_masses(a, design, path);
-  say_hot_materials(a, design, path);
-  say_relations(a, design, path);
 }
 
 }  // namespace fluewright

@@ -4,9 +4,12 @@ set(ROOM_SOURCES
     design_flow.cpp
     fans.cpp
     march.cpp
+    network_answer.cpp
+    network_design_flow.cpp
     network_equations.cpp
     network_march.cpp
     network_mixing.cpp
+    network_profile.cpp
     network_run.cpp
     network_stability.cpp
     node_solver.cpp

@@ -7,6 +7,7 @@ namespace fluewright {
 bool burns_here(const SliceCase& c) { return c.stretch->fire && c.slice->opens_stretch; }
 
 Temperature before_fire(const SliceCase& c) {
+  if (c.source != nullptr && c.source->first) return c.source->entering;
   if (c.row > 0) return c.run->visits[c.row - 1].heat.out;
   return c.run->path.branch->from.kind == EndKind::room_air ? c.run->surround.room : c.run->surround.outdoor;
 }

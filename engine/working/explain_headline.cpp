@@ -3,6 +3,7 @@
 #include "engine/moisture/saturation.hpp"
 #include "engine/solve/design_flow.hpp"
 #include "engine/working/explain.hpp"
+#include "engine/working/explain_network.hpp"
 #include "engine/working/path_sums.hpp"
 #include "engine/working/slice_case.hpp"
 
@@ -216,10 +217,29 @@ Working explain_condensation(const Retrace& run) {
   return working;
 }
 
-Working explain_heat(const Retrace& run, Power PieceSum::*where, const char* subject) {
+/// What side branches give beside the main path: `of` reads the term.
+void add_side_branches(Sheet& sheet, const RetracedNetwork& n, Power MarchTotals::*of, const char* subject) {
+  const FlueNetwork& network = *n.sliced.network;
+  std::string relation = "Q";
+  Power sum = sheet.value<Power>("Q");
+  sheet.part("Side branches");
+  for (std::size_t b = 0; b < network.branches.size(); ++b) {
+    if (std::find(network.main_path.begin(), network.main_path.end(), b) != network.main_path.end()) continue;
+    const Power value = n.solution.state.branches[b].totals.*of;
+    if (value == Power{}) continue;
+    const std::string name = "Q_b" + std::to_string(b + 1);
+    sheet.given(name, "through the walls of a side branch", value, from_the_walk()).remark("added over its slices");
+    relation += " + " + name;
+    sum += value;
+  }
+  sheet.step("Q_all", subject, relation, sum, by_definition(), Carries::sum);
+}
+
+Working explain_heat(const Retrace& run, Power PieceSum::*where, Power MarchTotals::*beside, const char* subject) {
   Sheet sheet{subject};
   sheet.part("Piece by piece");
   add_piece_terms(sheet, piece_sums(run), "Q", "through the walls of the piece", subject, where);
+  if (run.network != nullptr) add_side_branches(sheet, *run.network, beside, subject);
   return sheet.take();
 }
 
@@ -283,11 +303,13 @@ std::optional<Working> explain_headline(const Design& design, const Library& lib
       return answer.path.complete ? std::optional{explain_standing(*run)} : std::nullopt;
     case HeadlineNumber::excess_air: return running ? std::optional{explain_excess_air(*run)} : std::nullopt;
     case HeadlineNumber::fire_temperature: return explain_fire(*run);
-    case HeadlineNumber::exit_temperature: return explain_exit(*run);
+    case HeadlineNumber::exit_temperature:
+      return run->network == nullptr ? explain_exit(*run) : explain_network_exit(*run);
     case HeadlineNumber::condensation: return explain_condensation(*run);
-    case HeadlineNumber::heat_to_room: return explain_heat(*run, &PieceSum::to_room, "heat to the room");
-    case HeadlineNumber::heat_into_mass: return explain_heat(*run, &PieceSum::into_mass, "heat into the mass");
-    case HeadlineNumber::stack_loss: return explain_stack(*run);
+    case HeadlineNumber::heat_to_room: return explain_heat(*run, &PieceSum::to_room, &MarchTotals::to_room, "heat to the room");
+    case HeadlineNumber::heat_into_mass: return explain_heat(*run, &PieceSum::into_mass, &MarchTotals::into_mass, "heat into the mass");
+    case HeadlineNumber::stack_loss:
+      return run->network == nullptr ? explain_stack(*run) : explain_network_stack(*run);
     default: return std::nullopt;
   }
 }

@@ -20,8 +20,12 @@ void add_walk(Sheet& sheet, const SliceCase& c) {
 void add_slice_parts(Sheet& sheet, const Retrace& run, std::size_t row) {
   const SliceCase c = slice_case(run, row);
   add_air(sheet, run);
-  add_fire(sheet, run);
-  if (c.burnt) add_flue_gas(sheet, run);
+  if (c.mixed()) {
+    add_mixture(sheet, c);
+  } else {
+    add_fire(sheet, run);
+    if (c.burnt) add_flue_gas(sheet, run);
+  }
   if (burns_here(c)) add_burning(sheet, run, before_fire(c));
   add_gas(sheet, c);
   add_inner_film(sheet, c);
@@ -60,7 +64,9 @@ void add_sums(Sheet& sheet, const Retrace& run, const std::vector<std::size_t>& 
   sheet.part("The whole piece");
   sum("L_p", "length", length);
   sum("dpf_p", "loss: friction", friction);
-  sum("dpl_p", "loss: fittings, steps, entry and exit", local);
+  sum("dpl_p", run.network == nullptr || !run.joined.to.cap ? "loss: fittings, steps, entry and exit"
+                                      : "loss: fittings, steps, entry and exit, and the junction before it",
+      local);
   sum("dpa_p", "loss: acceleration", acceleration);
   sheet.step("dp_p", "losses together", "dpf_p + dpl_p + dpa_p", Pressure(friction + local + acceleration),
              by_definition(), Carries::sum);

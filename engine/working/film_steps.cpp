@@ -148,11 +148,15 @@ void add_radiation(Sheet& sheet, const SliceCase& c) {
   const ValidRange<Temperature> range = gas_radiation_range();
   const bool holds = range.contains(c.heat.mean) && range.contains(c.heat.wall);
   sheet.step("L_b", "mean beam length", "0.95 * D_h", beam, published("Hottel, in McAdams 1954"));
-  sheet.read("e_g", "emissivity of the gas", {"T_m", "p", "y_CO2", "y_H2O", "L_b"}, from_gas, smith,
+  const auto of = [&c](const char* temperature) -> std::vector<std::string> {
+    if (c.mixed()) return {temperature, "p_c", "p_w", "L_b"};
+    return {temperature, "p", "y_CO2", "y_H2O", "L_b"};
+  };
+  sheet.read("e_g", "emissivity of the gas", of("T_m"), from_gas, smith,
              "by polynomial: weighted sum of grey gases")
       .within("600 to 2400 K, weights held beyond", range.contains(c.heat.mean));
-  sheet.read("a_g", "share of the wall's radiation that the gas absorbs", {"T_w", "p", "y_CO2", "y_H2O", "L_b"},
-             from_wall, smith, "by the same polynomial at T_w")
+  sheet.read("a_g", "share of the wall's radiation that the gas absorbs", of("T_w"), from_wall,
+             smith, "by the same polynomial at T_w")
       .within("600 to 2400 K, weights held beyond", range.contains(c.heat.wall));
   sheet.given("e_w", "emissivity of the sooted wall", Ratio(soot_emissivity), common_practice("no source"));
   const FilmCoefficient film = gas_radiation_film(c.heat.mean, c.heat.wall, s.co2, s.h2o, beam, soot_emissivity);

@@ -149,7 +149,13 @@ void add_air(Sheet& sheet, const Retrace& run) {
       .within("-2 to 11 km", site.altitude > -2000.0 * metre && site.altitude < 11000.0 * metre);
   add_body_of_air(sheet, "o", "outdoor", s.outdoor, site.outdoor_humidity, s.outdoor_air);
   add_body_of_air(sheet, "r", "room", s.room, run.design->room.humidity, s.room_air);
-  const bool from_room = run.path.branch->from.kind == EndKind::room_air;
+  if (run.air_from == EndKind::node) {
+    sheet.given("x_w", "vapour in the air that feeds the fire, by volume", run.air_water, from_the_walk())
+        .remark("as it has mixed where the branches meet");
+    add_house(sheet, run);
+    return;
+  }
+  const bool from_room = run.air_from == EndKind::room_air;
   sheet.step("x_w", "vapour in the air that feeds the fire, by volume", from_room ? "phi_r * p_sr / p" : "phi_o * p_so / p",
              run.air_water, ideal_gas());
   add_house(sheet, run);

@@ -12,6 +12,14 @@ namespace {
 
 constexpr const char* found = "found by repetition; it comes back at the end of the heat";
 
+/// Where the gas that enters a slice comes from.
+const char* arrives(const SliceCase& c) {
+  const bool first = c.source != nullptr ? c.source->first : c.row == 0;
+  if (!first) return "as the slice before leaves it";
+  const bool at_node = c.source != nullptr && c.run->answer->path.network.branches[c.source->branch].from.kind == EndKind::node;
+  return at_node ? "what has mixed where the branches meet" : "the air outside the inlet";
+}
+
 void add_section(Sheet& sheet, const SliceCase& c) {
   const Section& s = c.stretch->section;
   const Citation geometry = published("geometry");
@@ -59,7 +67,7 @@ void add_slice(Sheet& sheet, const SliceCase& c) {
 
 /// The gas by its species: all that its properties depend on.
 std::vector<std::string> composition(const SliceCase& c, const std::string& temperature) {
-  if (!c.burnt) return {temperature, "x_w"};
+  if (!c.by_species) return {temperature, "x_w"};
   return {temperature, "y_CO2", "y_H2O", "y_O2", "y_N2", "y_Ar"};
 }
 
@@ -71,11 +79,11 @@ bool transport_covers(const GasMixture& gas, Temperature t) {
 }
 
 void add_density(Sheet& sheet, const SliceCase& c) {
-  if (!c.burnt) {
+  if (!c.by_species) {
     sheet.step("M_m", "molar mass of the moist air", "(1 - x_w) * M_a + x_w * 0.01801528", c.gas->mixture().molar_mass(),
                published("ISO 2533; IUPAC conventional atomic weights"));
   }
-  sheet.step("R_g", "gas constant of the gas", c.burnt ? "8.314462618 / M" : "8.314462618 / M_m", c.gas->gas_constant(), published("CODATA 2018"));
+  sheet.step("R_g", "gas constant of the gas", c.by_species ? "8.314462618 / M" : "8.314462618 / M_m", c.gas->gas_constant(), published("CODATA 2018"));
   sheet.step("rho", "density", "p / (R_g * T_m)", c.gas->density(c.heat.mean, c.absolute()), published("ideal gas"));
 }
 
@@ -96,6 +104,26 @@ void add_friction_factor(Sheet& sheet, const SliceCase& c) {
 
 }  // namespace
 
+void add_mixture(Sheet& sheet, const SliceCase& c) {
+  sheet.part("What flows in this branch");
+  const GasMixture& mix = c.gas->mixture();
+  const char* const how = "as it has mixed where the branches meet, by the balance of each gas";
+  sheet.given("y_CO2", "carbon dioxide by volume", mix.mole_fraction(Species::carbon_dioxide), from_the_walk()).remark(how);
+  sheet.given("y_H2O", "water vapour by volume", mix.mole_fraction(Species::water), from_the_walk()).remark(how);
+  sheet.given("y_O2", "oxygen by volume", mix.mole_fraction(Species::oxygen), from_the_walk()).remark(how);
+  sheet.given("y_N2", "nitrogen by volume", mix.mole_fraction(Species::nitrogen), from_the_walk()).remark(how);
+  sheet.given("y_Ar", "argon by volume", mix.mole_fraction(Species::argon), from_the_walk()).remark(how);
+  sheet.step("M", "molar mass of the gas",
+             "y_CO2 * 0.0440095 + y_H2O * 0.01801528 + y_O2 * 0.0319988 + y_N2 * 0.0280134 + y_Ar * 0.039948",
+             mix.molar_mass(), published("IUPAC conventional atomic weights"), Carries::sum);
+  sheet.step("M_a", "molar mass of dry air",
+             "(0.78084 * 0.0280134 + 0.209476 * 0.0319988 + 0.00934 * 0.039948 + 0.000314 * 0.0440095) / 0.99997",
+             dry_air().molar_mass(), published("ISO 2533"));
+  if (!c.burnt) return;
+  sheet.given("p_c", "partial pressure of the CO2 that the fire has put into it", c.setting().co2, from_the_walk());
+  sheet.given("p_w", "partial pressure of the vapour that the fire has put into it", c.setting().h2o, from_the_walk());
+}
+
 void add_gas(Sheet& sheet, const SliceCase& c) {
   const Temperature t = c.heat.mean;
   const GasMixture& mix = c.gas->mixture();
@@ -105,12 +133,14 @@ void add_gas(Sheet& sheet, const SliceCase& c) {
   add_slice(sheet, c);
   sheet.part("Gas");
   sheet.given("mdot", "gas that passes", c.visit->flow, from_the_walk())
-      .remark(c.burnt ? "the flue gas mdot_g" : "the air mdot_a, before the fire");
+      .remark(c.mixed() ? "what flows in this branch"
+              : c.burnt ? "the flue gas mdot_g"
+                        : "the air mdot_a, before the fire");
   if (burns_here(c)) {
     sheet.step("T_in", "gas that enters the slice", "T_fire", c.visit->entering, by_definition());
   } else {
     sheet.given("T_in", "gas that enters the slice", c.visit->entering, from_the_walk())
-        .remark(c.row == 0 ? "the air outside the inlet" : "as the slice before leaves it");
+        .remark(arrives(c));
   }
   sheet.given("T_m", "gas, mean over the slice", t, from_the_walk()).remark(found);
   sheet.given("dT_w", "gas above the wall's inner face", c.above_wall(), from_the_walk()).remark(found);

@@ -65,6 +65,8 @@ void add_moisture(Sheet& sheet, const SliceCase& c) {
     sheet.step("m_v", "vapour in the gas as it left the fire", "mdot * y_H2O * 0.01801528 / M", carried, by_definition());
     sheet.step("p_v", "its partial pressure here", "p * y_H2O * x_v / (1 - y_H2O + y_H2O * x_v)", vapour,
                published("Dalton's law"));
+  } else if (c.by_species) {
+    sheet.step("p_v", "partial pressure of the vapour", "p * y_H2O", vapour, published("Dalton's law"));
   } else {
     sheet.step("p_v", "partial pressure of the vapour", "p * x_w", vapour, published("Dalton's law"));
   }

@@ -124,7 +124,10 @@ void add_gauge(Sheet& sheet, const SliceCase& c, Pressure buoyancy, const Losses
   const Surround& s = c.run->surround;
   const Pressure total = c.visit->total_before + buoyancy + losses.fan - losses.total;
   const auto before = sheet.given("p_t0", "gauge and velocity head on entering", c.visit->total_before, from_the_walk());
-  if (c.row == 0) before.remark("the gauge of the air that the inlet draws from");
+  const bool first = c.source != nullptr ? c.source->first : c.row == 0;
+  const bool at_node =
+      c.source != nullptr && c.run->answer->path.network.branches[c.source->branch].from.kind == EndKind::node;
+  if (first) before.remark(at_node ? "behind the junction" : "the gauge of the air that the inlet draws from");
   sheet.step("p_t1", "the same on leaving", losses.has_fan ? "p_t0 + dp_b + dp_fan - dp" : "p_t0 + dp_b - dp", total, by_definition(), Carries::sum);
   sheet.step("p_g", "gauge pressure on leaving", "p_t1 - K_out", Pressure(total - sheet.value<Pressure>("K_out")),
              by_definition(), Carries::sum);
@@ -181,7 +184,7 @@ void add_pressure(Sheet& sheet, const SliceCase& c) {
       .losing(std::max(outdoor, rho) / abs(outdoor - rho));
   sheet.step("dp", "losses together", losses.sum, losses.total, by_definition(), Carries::sum);
   add_gauge(sheet, c, buoyancy, losses);
-  if (c.row + 1 == c.run->rows.size()) {
+  if (c.source != nullptr ? c.source->last : c.row + 1 == c.run->rows.size()) {
     sheet.step("dp_exit", "loss at the mouth: the jet's velocity head, not in dp", "K_out", sheet.value<Pressure>("K_out"),
                published("free exit"));
   }

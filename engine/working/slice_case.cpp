@@ -29,6 +29,12 @@ SliceCase slice_case(const Retrace& run, std::size_t row) {
   c.wall = &run.path.walls[c.slice->stretch];
   c.burnt = c.visit->setting.flue_gas;
   c.gas = c.burnt ? &*run.gas : &*run.air;
+  if (run.network != nullptr) {
+    c.source = &run.network->sources[row];
+    // Behind its own fire the gas is what the fire has made; a stream that has burnt elsewhere comes as it is.
+    c.gas = c.burnt ? c.source->after : c.source->before;
+  }
+  c.by_species = c.burnt || c.mixed();
   c.heat = c.visit->heat;
   const WallAge age = run.age ? wall_age(*run.age) : std::nullopt;
   for (int i = 0; i < repeats && !c.settled; ++i) {

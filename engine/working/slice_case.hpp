@@ -17,9 +17,13 @@ struct SliceCase {
   const SliceVisit* visit = nullptr;
   const GasTable* gas = nullptr;  ///< what fills the slice
   bool burnt = false;             ///< flue gas rather than air
+  bool by_species = false;        ///< the gas is given by its species; else it is air with its share of vapour
+  const RowSource* source = nullptr;  ///< of a path that branches
   bool settled = false;           ///< repeating has come to rest
   SliceHeat heat;
 
+  /// The gas has mixed where branches meet: how the fire made it is not worked here.
+  [[nodiscard]] bool mixed() const { return source != nullptr && source->mixed; }
   [[nodiscard]] const SliceSetting& setting() const { return visit->setting; }
   [[nodiscard]] Pressure absolute() const { return run->surround.absolute; }
   /// Of the gas above the inner face, on the settled state.
@@ -44,6 +48,8 @@ enum class FlowFrom {
 void add_fire(Sheet& sheet, const Retrace& run, FlowFrom from = FlowFrom::excess_air);
 /// What the flue gas is made of.
 void add_flue_gas(Sheet& sheet, const Retrace& run);
+/// What flows in a branch in place of wood, fire and flue gas: it comes mixed.
+void add_mixture(Sheet& sheet, const SliceCase& c);
 /// Whether the fuel burns at the slice's start.
 [[nodiscard]] bool burns_here(const SliceCase& c);
 /// The air as it comes to the fire of such a slice.
@@ -64,6 +70,5 @@ void add_exchange(Sheet& sheet, const SliceCase& c);
 void add_pressure(Sheet& sheet, const SliceCase& c);
 /// Dew point and condensing water.
 void add_moisture(Sheet& sheet, const SliceCase& c);
-
 
 }  // namespace fluewright

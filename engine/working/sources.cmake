@@ -2,6 +2,7 @@ set(ROOM_SOURCES
     burn_steps.cpp
     exchange_steps.cpp
     explain_headline.cpp
+    explain_network.cpp
     explain_slice.cpp
     fan_steps.cpp
     film_steps.cpp
@@ -12,6 +13,7 @@ set(ROOM_SOURCES
     path_sums.cpp
     pressure_steps.cpp
     retrace.cpp
+    retrace_network.cpp
     sheet.cpp
     slice_case.cpp
     wall_steps.cpp)

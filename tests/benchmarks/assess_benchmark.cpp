@@ -56,6 +56,37 @@ void whole_answer(benchmark::State& state) {
 }
 BENCHMARK(whole_answer)->Arg(60)->Arg(300)->Arg(1000)->Unit(benchmark::kMillisecond);
 
+/// The same with two tees in the stack whose lids are off: two side branches.
+Design tall_with_open_tees(int pieces) {
+  constexpr std::int32_t tee = 2500;  // grid counts: a 150 mm tee is 250 mm long
+  Design design = tall(pieces);
+  std::int32_t lift = 0;
+  const std::size_t first = design.pieces.size() / 4;
+  const std::size_t second = design.pieces.size() / 2;
+  for (std::size_t i = 3; i < design.pieces.size(); ++i) {
+    Piece& piece = design.pieces[i];
+    piece.at.z += lift;
+    if (i != first && i != second) continue;
+    const Length before = std::get<Length>(piece.fields.at("length"));
+    piece.type = "cleanout_tee";
+    piece.fields.clear();
+    piece.fields["cover"] = std::string("off");
+    lift += tee - static_cast<std::int32_t>(in(before, grid_count) + 0.5);
+  }
+  return design;
+}
+
+void branched_answer(benchmark::State& state) {
+  const auto library = shipped_library();
+  const Design design = tall_with_open_tees(static_cast<int>(state.range(0)));
+  for (auto round : state) {
+    (void)round;
+    const Assessment answer = assess(design, *library);
+    if (!answer.path.complete || answer.branches.size() != 5) state.SkipWithError("not two side branches");
+  }
+}
+BENCHMARK(branched_answer)->Arg(60)->Arg(300)->Unit(benchmark::kMillisecond);
+
 void edit_and_answer(benchmark::State& state) {
   const auto library = shipped_library();
   const Design design = tall(static_cast<int>(state.range(0)));

@@ -65,6 +65,12 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   for (int i = 0; i < 3; ++i) remarks_.push_back(add_label(nullptr));
 
   column_->addSpacing(6);
+  branches_heading_ = add_label("caption");
+  branches_ = add_label(nullptr);
+  branches_->setObjectName(QStringLiteral("branches"));
+  branches_->setAccessibleName(QStringLiteral("Branches"));
+
+  column_->addSpacing(6);
   findings_heading_ = add_label("caption");
   findings_heading_->setText(QStringLiteral("Worth knowing"));
   findings_ = new FindingsList(document_, body);
@@ -135,6 +141,11 @@ void AnswerPanel::refresh() {
     show_lines(remarks_[i],
                said ? (symbol(remarks[i].tone) + QLatin1Char(' ') + remarks[i].words).trimmed() : QString());
   }
+  const QStringList branches = branch_lines(of);
+  show_lines(branches_heading_, branches.isEmpty()                     ? QString()
+                                : of.assessment.profile_is_operating ? QStringLiteral("Branches, where it settles")
+                                                                     : QStringLiteral("Branches, at the wanted fire"));
+  show_lines(branches_, branches.join(QLatin1Char('\n')));
   findings_heading_->setVisible(findings_->count() > 0);
 }
 

@@ -45,6 +45,8 @@ class AnswerPanel : public QWidget {
   ValueTable* operating_;
   std::vector<QLabel*> remarks_;
   QLabel* findings_heading_;
+  QLabel* branches_heading_ = nullptr;
+  QLabel* branches_ = nullptr;
   FindingsList* findings_;
 };
 

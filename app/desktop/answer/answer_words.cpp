@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/answer/answer_words.hpp"
 
+#include "app/shared/branch_words.hpp"
 #include "app/shared/words.hpp"
 
 namespace fluewright {
@@ -185,6 +186,21 @@ std::vector<Remark> operating_remarks(const AnswerContext& of) {
         {tone_of(finding.severity), QString::fromStdString(sentence(finding, of.design, of.library, of.units))});
   }
   return remarks;
+}
+
+QStringList branch_lines(const AnswerContext& of) {
+  QStringList lines;
+  for (const BranchState& state : of.assessment.branches) {
+    if (state.on_main_path) continue;
+    const BranchWords said = branch_words(of.assessment, state, of.design, of.library);
+    lines << QStringLiteral("%1: %2 from %3 to %4, %5 % of the cap's, leaves at %6")
+                 .arg(QString::fromStdString(said.name),
+                      QString::fromStdString(show(MassFlow(abs(state.flow)), of.units, Meaning::mass_flow_gas).text()),
+                      QString::fromStdString(said.from), QString::fromStdString(said.to))
+                 .arg(100.0 * state.share.value(), 0, 'f', 0)
+                 .arg(text(state.leaving, of.units));
+  }
+  return lines;
 }
 
 QStringList missing_words(const AnswerContext& of) {

@@ -60,6 +60,8 @@ struct Remark {
   QString words;
 };
 [[nodiscard]] std::vector<Remark> operating_remarks(const AnswerContext& of);
+/// One sentence a side branch: where it leads the way its gas runs, how much, how warm. Empty for a path without any.
+[[nodiscard]] QStringList branch_lines(const AnswerContext& of);
 /// What is still missing on an incomplete drawing, as sentences; empty when it is complete.
 [[nodiscard]] QStringList missing_words(const AnswerContext& of);
 

@@ -123,15 +123,15 @@ QPolygonF mass_box(const CentreLine& line, Length width, Length height, const Pr
 }
 
 void add_masses(std::vector<DrawnPiece>& pieces, const Document& document, const Projection& projection) {
-  const auto& branches = document.assessment().path.network.branches;
-  if (branches.empty()) return;
-  for (const Stretch& stretch : branches.front().stretches) {
-    if (stretch.place != Place::mass || stretch.piece >= pieces.size()) continue;
-    DrawnPiece& piece = pieces[stretch.piece];
-    if (!piece.mass.empty()) continue;
-    for (const CentreLine& line : document.geometries()[stretch.piece].lines) {
-      if (line.points.size() < 2) continue;
-      piece.mass.push_back(mass_box(line, stretch.embedding.width, stretch.embedding.height, projection));
+  for (const Branch& branch : document.assessment().path.network.branches) {
+    for (const Stretch& stretch : branch.stretches) {
+      if (stretch.place != Place::mass || stretch.piece >= pieces.size()) continue;
+      DrawnPiece& piece = pieces[stretch.piece];
+      if (!piece.mass.empty()) continue;
+      for (const CentreLine& line : document.geometries()[stretch.piece].lines) {
+        if (line.points.size() < 2) continue;
+        piece.mass.push_back(mass_box(line, stretch.embedding.width, stretch.embedding.height, projection));
+      }
     }
   }
 }

@@ -57,25 +57,32 @@ Position point_at(const CentreLine& line, Ratio part) {
 
 PathMeasure::PathMeasure(const Assessment& assessment, const std::vector<PieceGeometry>& geometries)
     : pieces_(geometries.size()), geometries_{geometries} {
-  if (!assessment.path.network.branches.empty()) {
-    Length s{};
-    for (const Stretch& stretch : assessment.path.network.branches.front().stretches) {
-      const Length from = s;
-      s += stretch.length;
-      if (stretch.piece >= pieces_.size()) continue;
-      std::optional<Span>& span = pieces_[stretch.piece].span;
-      if (!span) span = Span{from, s};
-      span->to = s;
+  Length s{};
+  for (const Stretch* stretch : assessment.path.network.main_stretches()) {
+    const Length from = s;
+    s += stretch->length;
+    if (stretch->piece >= pieces_.size()) continue;
+    std::optional<Span>& span = pieces_[stretch->piece].span;
+    if (!span) span = Span{from, s};
+    span->to = s;
+  }
+  for (const Passage& passage : assessment.path.passages) take_lines(passage);
+  // Pieces beside the main path have colours but no place along it.
+  for (const std::vector<Passage>& way : assessment.path.ways) {
+    for (const Passage& passage : way) {
+      const bool whole = !passage.entry.empty() && !passage.exit.empty();
+      if (whole && passage.piece < pieces_.size() && pieces_[passage.piece].lines.empty()) take_lines(passage);
     }
   }
-  for (const Passage& passage : assessment.path.passages) {
-    if (passage.piece >= pieces_.size()) continue;
-    const PieceGeometry& geometry = geometries_[passage.piece];
-    auto& lines = pieces_[passage.piece].lines;
-    lines.clear();
-    for (const CentreLine& line : geometry.lines) {
-      lines.push_back(line.points.empty() ? LineShares{} : shares_of(line, geometry, passage));
-    }
+}
+
+void PathMeasure::take_lines(const Passage& passage) {
+  if (passage.piece >= pieces_.size()) return;
+  const PieceGeometry& geometry = geometries_[passage.piece];
+  auto& lines = pieces_[passage.piece].lines;
+  lines.clear();
+  for (const CentreLine& line : geometry.lines) {
+    lines.push_back(line.points.empty() ? LineShares{} : shares_of(line, geometry, passage));
   }
 }
 

@@ -43,6 +43,8 @@ class PathMeasure {
   [[nodiscard]] const std::vector<PieceGeometry>& geometries() const { return geometries_; }
 
  private:
+  void take_lines(const Passage& passage);
+
   struct Measured {
     std::optional<Span> span;
     std::vector<LineShares> lines;

@@ -34,10 +34,16 @@ double round_up(double value, const Steps& steps) {
 }  // namespace
 
 Tint::Tint(const Assessment& assessment, Document::Tint what) : what_{what} {
-  const auto value = [what](const SliceState& slice) {
-    return what == Document::Tint::gas_temperature ? in_celsius(slice.gas) : in(slice.gauge, pascal);
+  add_rows(assessment.profile);
+  for (const BranchState& side : assessment.branches) add_rows(side.profile);
+  choose_range();
+}
+
+/// Pieces that have their rows already keep them: a tee belongs to the main path before its side branch.
+void Tint::add_rows(const std::vector<SliceState>& profile) {
+  const auto value = [this](const SliceState& slice) {
+    return what_ == Document::Tint::gas_temperature ? in_celsius(slice.gas) : in(slice.gauge, pascal);
   };
-  const std::vector<SliceState>& profile = assessment.profile;
   for (std::size_t first = 0; first < profile.size();) {
     std::size_t past = first;
     double whole = 0.0;
@@ -47,6 +53,10 @@ Tint::Tint(const Assessment& assessment, Document::Tint what) : what_{what} {
     }
     const std::size_t piece = profile[first].piece;
     if (piece >= rows_of_piece_.size()) rows_of_piece_.resize(piece + 1, {0, 0});
+    if (rows_of_piece_[piece].first != rows_of_piece_[piece].second) {
+      first = past;
+      continue;
+    }
     rows_of_piece_[piece] = {rows_.size(), rows_.size() + (past - first)};
     double before = value(profile[first > 0 ? first - 1 : 0]);
     double done = 0.0;
@@ -59,7 +69,6 @@ Tint::Tint(const Assessment& assessment, Document::Tint what) : what_{what} {
     }
     first = past;
   }
-  choose_range();
 }
 
 void Tint::choose_range() {

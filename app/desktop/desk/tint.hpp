@@ -36,6 +36,7 @@ class Tint {
 
  private:
   [[nodiscard]] double share_of(double value) const;
+  void add_rows(const std::vector<SliceState>& profile);
   void choose_range();
 
   struct Row {

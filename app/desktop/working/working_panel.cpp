@@ -183,7 +183,7 @@ std::optional<Working> WorkingPanel::explained() {
   slices_ = 0;
   if (number_) return explain_headline(design, document_.library(), answer, *number_);
   const auto piece = piece_shown();
-  const auto run = piece ? retrace_profile(design, document_.library(), answer) : nullptr;
+  const auto run = piece ? retrace_piece(design, document_.library(), answer, *piece) : nullptr;
   if (run == nullptr) return std::nullopt;
   const std::vector<std::size_t> rows = rows_of_piece(*run, *piece);
   slices_ = rows.size();

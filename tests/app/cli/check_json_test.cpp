@@ -132,5 +132,33 @@ TEST(AResultThatCannotBeWritten, IsNoSuccess) {
   EXPECT_EQ(WEXITSTATUS(state), 2);
 }
 
+TEST(CheckedBranches, SayWhereTheyLeadAndWhatTheyCarry) {
+  const json answer = checked("demo:bench_bypass_150");
+  const json& branches = answer["branches"];
+  ASSERT_EQ(branches.size(), 4u);
+  double past_the_bench = 0.0;
+  double whole = 0.0;
+  for (const json& branch : branches) {
+    const double flow = branch["flow_kg_s"];
+    if (branch["name"] == "Bypass") {
+      EXPECT_FALSE(branch["main_path"]);
+      EXPECT_EQ(branch["from"]["piece"], "p17");
+      EXPECT_EQ(branch["to"]["piece"], "p18");
+      EXPECT_EQ(branch["pieces"], json({"p17", "p19", "p18"}));
+      EXPECT_FALSE(branch["profile"].empty());
+      past_the_bench += flow;
+    } else if (branch["from"]["piece"] == "p17") {
+      past_the_bench += flow;
+    } else if (branch["to"]["opens_to"] == "outdoors") {
+      whole = flow;
+      EXPECT_NEAR(branch["share_of_cap_flow"].get<double>(), 1.0, 1e-9);
+    }
+  }
+  EXPECT_NEAR(past_the_bench, whole, 1e-10 * whole);
+  EXPECT_EQ(answer["operating_point"]["branch_flows_kg_s"].size(), 4u);
+  EXPECT_EQ(answer["design_flow"][0]["branch_flows_kg_s"].size(), 4u);
+  EXPECT_EQ(checked("demo:bench_small_150")["branches"].size(), 0u);
+}
+
 }  // namespace
 }  // namespace fluewright

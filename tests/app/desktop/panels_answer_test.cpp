@@ -52,6 +52,29 @@ DesignFlow flow(BenchAge age, double margin, bool quick) {
   return result;
 }
 
+TEST(Branches, AreSaidTheWayTheirGasRuns) {
+  Case c;
+  EXPECT_TRUE(branch_lines(c.context()).isEmpty());
+  FlueNetwork& network = c.assessment.path.network;
+  network.nodes.push_back({1, {}, {}});
+  Branch lid;
+  lid.from.kind = EndKind::room_air;
+  lid.to.kind = EndKind::node;
+  network.branches = {lid, lid};
+  c.assessment.path.ways = {{{0, "in", "out"}}, {{0, "lid", "in"}}};
+  BranchState main;
+  main.on_main_path = true;
+  BranchState side;
+  side.branch = 1;
+  side.flow = -2.0 * gram / second;
+  side.share = 0.25;
+  side.leaving = celsius(80.0);
+  c.assessment.branches = {main, side};
+  const QStringList lines = branch_lines(c.context());
+  ASSERT_EQ(lines.size(), 1);
+  EXPECT_EQ(lines[0], QStringLiteral("p1: 2.0 g/s from p2 to room, 25 % of the cap's, leaves at 80 °C"));
+}
+
 TEST(MarginHeadline, NamesTheWorstAgeAndSaysTheVerdictWithASymbol) {
   Case c;
   c.assessment.verdict = Verdict::marginal;

@@ -5,6 +5,8 @@
 #include "app/shared/library_reader.hpp"
 #include "engine/layout/path.hpp"
 
+#include <gtest/gtest.h>
+
 #include <algorithm>
 #include <optional>
 #include <string>
