@@ -3,6 +3,7 @@
 #include "engine/solve/network_design_flow.hpp"
 
 #include "engine/solve/network_profile.hpp"
+#include "engine/solve/network_run.hpp"
 
 namespace fluewright {
 
@@ -11,6 +12,8 @@ namespace {
 /// The gas that reaches the fire may carry flue gas that comes back to it: its oxygen is found by repetition.
 constexpr int oxygen_rounds = 20;
 constexpr double oxygen_settled = 1e-10;
+/// A state is led to the wanted fire in steps of its flow that are halved where they are too long, so often at most.
+constexpr int halvings = 7;
 /// While looking for where to start.
 constexpr NodeTolerance while_starting{1e-3 * pascal, 60};
 
@@ -36,6 +39,27 @@ std::optional<NetworkSolution> settle_oxygen(const NetworkMarch& march, Ratio ex
   return std::nullopt;
 }
 
+/// From a state in which the fire has one flow to that in which it has another.
+std::optional<NetworkSolution> led_to(const NetworkMarch& march, const HeldFlow& wanted, const NetworkSolution& from,
+                                      int halvings_left) {
+  NetworkSolution there = NodeSolver{march}.solve(from, wanted, while_starting);
+  if (there.converged) return there;
+  if (halvings_left == 0) return std::nullopt;
+  const MassFlow now = from.flows[wanted.branch];
+  const auto half = led_to(march, {wanted.branch, 0.5 * (now + wanted.flow)}, from, halvings_left - 1);
+  return half ? led_to(march, wanted, *half, halvings_left - 1) : std::nullopt;
+}
+
+/// By way of the states in which the network settles by itself, those with the fire running forward first.
+std::optional<NetworkSolution> from_free_states(const NetworkMarch& march, Ratio excess_air_ratio) {
+  for (const NetworkPoint& point : NetworkRun{march, march}.points()) {
+    const HeldFlow wanted = fire_flow(march, excess_air_ratio, point.solution.state);
+    std::optional<NetworkSolution> found = led_to(march, wanted, point.solution, halvings);
+    if (found) return settle_oxygen(march, excess_air_ratio, std::move(*found), while_starting);
+  }
+  return std::nullopt;
+}
+
 std::optional<NetworkSolution> at_wanted_fire(const NetworkMarch& coarse, const NetworkMarch& fine, Ratio excess_air_ratio,
                                               const NetworkSolution* near) {
   const NodeSolver solver{coarse};
@@ -46,6 +70,7 @@ std::optional<NetworkSolution> at_wanted_fire(const NetworkMarch& coarse, const 
     NetworkSolution start = solver.solve_afresh(held.flow, held, while_starting);
     if (start.converged) rough = settle_oxygen(coarse, excess_air_ratio, std::move(start), while_starting);
   }
+  if (!rough) rough = from_free_states(coarse, excess_air_ratio);
   if (!rough) return std::nullopt;
   rough->walked = nullptr;
   rough->slopes.resize(0, 0);
