@@ -15,26 +15,30 @@ constexpr double breath = 2e-6;
 
 }  // namespace
 
-BurnRecorder::BurnRecorder(BurnRecord& record, const BurnEquations& equations, const Design& design,
-                           const std::vector<SlicedPath>& paths, const BurnOptions& options, const Timeline& timeline)
+BurnRecorder::BurnRecorder(BurnRecord& record, const BurningFlue& flue, const Design& design, const BurnOptions& options,
+                           const Timeline& timeline)
     : record_{&record},
-      equations_{&equations},
-      probe_{equations},
+      equations_{flue.equations.get()},
+      probe_{*flue.equations},
       design_{&design},
       options_{&options},
       aids_end_{timeline.aids_end()},
       design_flow_{in(design.fire.burn_rate, kilogram_per_second) * design.fire.wanted_excess_air *
-                   equations.gas().air_per_fuel()} {
-  const BurnCells& cells = equations.cells();
+                   flue.equations->gas().air_per_fuel()} {
+  const BurnCells& cells = equations_->cells();
   for (std::size_t b = 0; b < cells.branches.size(); ++b) {
     const BranchCells& branch = cells.branches[b];
-    if (branch.fire != nowhere) fire_branch_ = b;
     for (std::size_t i = branch.first; i < branch.last; ++i) {
       const Cell& cell = cells.cells[i];
-      const Slice& slice = paths[b].slices[cell.slice];
+      const Slice& slice = flue.paths[b].slices[cell.slice];
       record.slices.push_back({cell.piece, b, slice.end_s - slice.length, slice.end_s, slice.end_height, cell.place});
     }
   }
+}
+
+void BurnRecorder::use(const BurnEquations& equations) {
+  equations_ = &equations;
+  probe_.emplace(equations);
 }
 
 void BurnRecorder::enter(const Interval& interval, const BurnStepper& stepper) {
@@ -50,15 +54,33 @@ void BurnRecorder::enter(const Interval& interval, const BurnStepper& stepper) {
 }
 
 double BurnRecorder::margin_at(const BurnStepper& stepper) {
+  const BurnCells& cells = equations_->cells();
   trial_ = stepper.state();
-  trial_[equations_->cells().branches[fire_branch_].flow] = design_flow_;
+  for (const std::size_t b : cells.main_path) trial_[cells.branches[b].flow] = design_flow_;
   Interval at_design = interval_;
   at_design.wanted_burn = in(design_->fire.burn_rate, kilogram_per_second);
-  probe_.rates(stepper.time(), at_design, trial_.data(), rate_.data());
-  const BranchNow& b = probe_.branches_now()[fire_branch_];
+  at_design.priming = 0.0;
+  probe_->rates(stepper.time(), at_design, trial_.data(), rate_.data());
+  // Along the main path; what its junctions take is a resistance too.
+  double drive = 0.0;
+  double resistance = 0.0;
+  double acceleration = 0.0;
+  const BranchNow* before = nullptr;
+  for (const std::size_t b : cells.main_path) {
+    const BranchNow& now = probe_->branches_now()[b];
+    if (before == nullptr) {
+      drive += now.from;
+    } else {
+      resistance += before->to - now.from;
+    }
+    drive += now.buoyancy + now.fan;
+    resistance += now.resistance;
+    acceleration += now.acceleration;
+    before = &now;
+  }
+  if (before != nullptr) drive -= before->to;
   const double safety = design_->fire.flow_safety;
-  return b.from + b.buoyancy - safety * b.resistance - (b.acceleration > 0.0 ? safety : 1.0) * b.acceleration - b.to -
-         in(design_->site.wind_allowance, pascal);
+  return drive - safety * resistance - (acceleration > 0.0 ? safety : 1.0) * acceleration - in(design_->site.wind_allowance, pascal);
 }
 
 void BurnRecorder::set_drafts(BurnRow& row) const {
@@ -78,7 +100,7 @@ void BurnRecorder::set_drafts(BurnRow& row) const {
       const double head = 0.5 * now[i].flow * now[i].flow / (now[i].density * cell.area * cell.area);
       if (i == branch.foot) row.foot_draft = draft(below, total - head);
       total += now[i].buoyancy - sign * now[i].loss;
-      if (b == fire_branch_ && i == branch.first) row.feed_draft = draft(cell.end_height, total - head);
+      if (b == cells.fire_branch && i == branch.first) row.feed_draft = draft(cell.end_height, total - head);
     }
   }
 }
@@ -99,7 +121,7 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
   row.outdoors = kelvins(equations_->air_at(stepper.time(), interval_).outdoor);
   row.fire = kelvins(fire.temperature);
   for (const BranchCells& b : cells.branches) row.flows.push_back(state[b.flow] * kilogram_per_second);
-  const BranchCells& burning = cells.branches[fire_branch_];
+  const BranchCells& burning = cells.branches[cells.fire_branch];
   row.forward = state[burning.flow] >= 0.0;
   for (const BranchCells& b : cells.branches) {
     if (b.to.kind != EndKind::outdoor_air || b.last == b.first) continue;

@@ -38,6 +38,8 @@ class BurnStepper {
   BurnStepper(BurnEquations& equations, const BurnAccuracy& accuracy);
 
   void start(std::vector<double> state, double time);
+  /// The same unknowns under other equations: a damper was moved.
+  void use(BurnEquations& equations);
   /// What is switched changes: steps begin small again.
   void enter(const Interval& interval);
   /// One accepted step, not beyond `limit` and never longer than `longest`. False where even the shortest step fails.

@@ -28,6 +28,7 @@ struct BurnEquations::Walk {
   BranchNow now{};
   double pending_loss = 0.0; ///< fittings before the cell that is being entered
   double loss_by_flow = 0.0;
+  double fan_by_flow = 0.0;
   double drive_slope = 0.0;  ///< of the fittings since the last cell, by the temperature of the gas that passes them
 };
 

@@ -39,7 +39,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuesti
   const kernel::GasPair gas{*q.fuel, room_air ? s.room_water : s.outdoor_water};
   const double outdoors = in_kelvin(s.outdoor);
   const kernel::AirRange air{outdoors, outdoors, in_kelvin(s.room), in(s.absolute, pascal), in(s.wind, metre_per_second)};
-  const kernel::BurnCells cells{{&path}, gas, air, grid};
+  const kernel::BurnCells cells{path, gas, air, grid};
   kernel::BurnEquations equations{cells, gas, s, outdoor_humidity};
   kernel::BurnStepper stepper{equations, accuracy};
 
