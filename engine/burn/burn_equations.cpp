@@ -15,10 +15,6 @@ namespace fluewright::kernel {
 namespace {
 
 constexpr double gravity = 9.80665;
-/// What the feed's mouth exchanges with the room when nothing is drawn through it (chosen: about a hundredth of the air of
-/// a full fire; it must be something, or still air would be a resting point for a fire).
-constexpr double mouth_exchange = 1e-4;  // [kg/s]
-
 }  // namespace
 
 BurnEquations::BurnEquations(const BurnCells& cells, const GasPair& gas, const Surround& surround, Ratio outdoor_humidity)

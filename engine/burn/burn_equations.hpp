@@ -202,6 +202,7 @@ class BurnEquations {
   void settle_nodes(Walk& walk);
   void settle_pressures(Walk& walk);
   void mix_node(Walk& walk, std::size_t index);
+  void heat_flames(Walk& walk, double heat);
   [[nodiscard]] double area_of(const BranchCells& branch, const Walk& walk) const;
   void walk_branch(std::size_t index, Walk& walk);
   void pass_cell(Walk& walk, std::size_t index);

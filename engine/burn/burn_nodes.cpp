@@ -107,6 +107,28 @@ void BurnEquations::settle_nodes(Walk& w) {
   }
 }
 
+/// A priming fire's flames stand in the stack above the open tee: its heat goes into the gas along them, whichever way that
+/// moves. Their height 0.235 Q^0.4 - 1.02 D (kW, m), at least a tenth of a metre: Heskestad, Fire Safety J. 5 (1983) 103.
+void BurnEquations::heat_flames(Walk& w, double heat) {
+  const BranchCells* stack = nullptr;
+  for (const BranchCells& b : cells_->branches) {
+    if (b.from.kind == EndKind::node && b.from.node == priming_node_ && b.last > b.first) stack = &b;
+  }
+  if (stack == nullptr) return;
+  const double height = std::max(0.235 * std::pow(1e-3 * w.interval->priming, 0.4) - 1.02 * cells_->cells[stack->first].diameter, 0.1);
+  double reached = 0.0;
+  double lengths = 0.0;
+  for (std::size_t i = stack->first; i < stack->last && lengths < height; ++i) lengths += cells_->cells[i].length;
+  for (std::size_t i = stack->first; i < stack->last && reached < height; ++i) {
+    const Cell& cell = cells_->cells[i];
+    reached += cell.length;
+    const double* s = w.state + cell.base;
+    const double storage = now_[i].density * cell.volume * gas_->specific_heat(s[0], s[1]);
+    w.rate[cell.base] += heat * cell.length / lengths / storage;
+  }
+  if (w.lines != nullptr) (*w.lines)[released] += heat;
+}
+
 /// What comes in mixes; a priming fire turns part of its air into flue gas.
 void BurnEquations::mix_node(Walk& w, std::size_t index) {
   const JunctionCell& junction = cells_->junctions[index];
@@ -117,8 +139,9 @@ void BurnEquations::mix_node(Walk& w, std::size_t index) {
   double burn = 0.0;
   if (index == priming_node_ && w.interval->priming > 0.0) {
     const double wanted = w.interval->priming / gas.heat_to_gas();  // as if it were wood
-    burn = std::min(wanted, node.fresh / (least_excess_air * gas.air_per_fuel()));
-    if (w.lines != nullptr) (*w.lines)[released] += burn * gas.heat_to_gas();
+    burn = std::min(wanted, (node.fresh + mouth_exchange) / (least_excess_air * gas.air_per_fuel()));
+    burn = std::min(burn, node.fresh / gas.air_per_fuel());
+    heat_flames(w, burn * gas.heat_to_gas());
   }
   const double air = node.fresh - burn * gas.air_per_fuel();
   const double spent = node.inflow - node.fresh + burn * (gas.air_per_fuel() + gas.solid_per_fuel());
@@ -126,7 +149,7 @@ void BurnEquations::mix_node(Walk& w, std::size_t index) {
   const double mass = rho * junction.volume;
   const double storage = mass * gas.specific_heat(t, share);
   const double left = air * gas.air_enthalpy(t) + spent * gas.burnt_enthalpy(t);
-  w.rate[junction.base] = (node.heat + burn * gas.heat_to_gas() - left) / storage;
+  w.rate[junction.base] = (node.heat - left) / storage;
   w.rate[junction.base + 1] = (spent - (air + spent) * share) / mass;
   node.surplus += burn * gas.solid_per_fuel();
   if (junction.form) node.heads = heads_at(*junction.form, node.into, rho);

@@ -35,4 +35,8 @@ struct BurnEquations::Walk {
 /// Still air is taken as this much flow: films and weights have their limits there.
 inline constexpr double still = 1e-9;  // [kg/s]
 
+/// What the feed's mouth exchanges with the room when nothing is drawn through it (chosen: about a hundredth of the air of
+/// a full fire; it must be something, or still air would be a resting point for a fire). A priming fire's tee likewise.
+inline constexpr double mouth_exchange = 1e-4;  // [kg/s]
+
 }  // namespace fluewright::kernel
