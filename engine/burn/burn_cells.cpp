@@ -162,13 +162,7 @@ void BurnCells::add_cell(const SlicedPath& path, std::size_t index, const GasPai
     }
   }
   if (c.closes) c.at_end = losses_of(stretch.at_end, c.area);
-  // Over time a fan stands still: it is in the way, and does not blow.
-  if (stretch.fan && (stretch.fan->at_end ? c.closes : c.opens)) {
-    const double standing = stretch.fan->curve.sheet().off_loss / (c.area * c.area);
-    EndLoss& end = stretch.fan->at_end ? c.at_end : c.at_start;
-    end.forward += standing;
-    end.backward += standing;
-  }
+  if (stretch.fan && (stretch.fan->at_end ? c.closes : c.opens)) c.fan = &*stretch.fan;
   c.upright_height = in(wall.upright_height, metre);
   if (stretch.lid) c.lid_shape = &*stretch.lid;
   const Ratio share = c.place == Place::mass ? wall.seat_share : wall.outer_share;

@@ -49,6 +49,7 @@ struct Cell {
   double upright_height = 0.1;
   double outer_surface = 0.0;   ///< that gives heat away
   const Lid* lid_shape = nullptr;
+  const Fan* fan = nullptr;     ///< behind the losses at its start, or before those at its end
   std::size_t film = 0;         ///< in CellTables
   std::size_t radiation = 0;
   std::size_t outer = nowhere;  ///< nowhere: ground (its film is in its cover) or jacket (the gas around it)

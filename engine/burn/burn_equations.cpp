@@ -147,14 +147,18 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
     const Cell& cell = cells_->cells[i];
     if (w.forward && cell.opens) {
       local_loss(w, cell, cell.step_forward + cell.at_start.forward, cell.at_start.mitre_forward);
+      if (cell.fan != nullptr && !cell.fan->at_end) pass_fan(w, cell);
       if (cell.fire) burn(w, cell);
     } else if (!w.forward && cell.closes) {
       local_loss(w, cell, cell.at_end.backward, cell.at_end.mitre_backward);
+      if (cell.fan != nullptr && cell.fan->at_end) pass_fan(w, cell);
     }
     pass_cell(w, i);
     if (w.forward && cell.closes) {
+      if (cell.fan != nullptr && cell.fan->at_end) pass_fan(w, cell);
       local_loss(w, cell, cell.at_end.forward, cell.at_end.mitre_forward);
     } else if (!w.forward && cell.opens) {
+      if (cell.fan != nullptr && !cell.fan->at_end) pass_fan(w, cell);
       local_loss(w, cell, cell.at_start.backward, cell.at_start.mitre_backward);
       if (cell.fire) burn(w, cell);
       local_loss(w, cell, cell.step_backward, 0.0);

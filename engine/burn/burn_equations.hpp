@@ -21,6 +21,7 @@ struct Interval {
   double outdoor_end = 0.0;
   double depressurisation = 0.0;  ///< [Pa] of the house
   double priming = 0.0;           ///< [W] of the priming fire, its tee open
+  bool powered = true;            ///< else every fan stands still
   std::vector<std::pair<std::size_t, double>> fan_speeds;  ///< by piece: 0 stands still, 1 runs at its curve's speed
   std::vector<std::pair<std::size_t, double>> openings;    ///< by piece: what was moved, 0 shut to 1 open
   /// Not left to itself: the flow is held (the design-flow check).
@@ -31,7 +32,7 @@ struct Interval {
   /// Whether all that is switched is the same.
   [[nodiscard]] bool alike(const Interval& other) const {
     return wanted_burn == other.wanted_burn && depressurisation == other.depressurisation && priming == other.priming &&
-           fan_speeds == other.fan_speeds && openings == other.openings && flow_is_given == other.flow_is_given;
+           powered == other.powered && fan_speeds == other.fan_speeds && openings == other.openings && flow_is_given == other.flow_is_given;
   }
 };
 
@@ -182,6 +183,8 @@ class BurnEquations {
   // What the last call of rates() saw.
   [[nodiscard]] const std::vector<CellNow>& cells_now() const { return now_; }
   [[nodiscard]] const FireNow& fire_now() const { return fire_; }
+  /// Of a fan's gas and the air beside it: how warm its motor gets [K].
+  [[nodiscard]] double motor_at(std::size_t cell) const;
   [[nodiscard]] const std::vector<BranchNow>& branches_now() const { return balance_; }
 
   /// Heat in the walls and in the gas above a temperature [J].
@@ -207,6 +210,7 @@ class BurnEquations {
   void walk_branch(std::size_t index, Walk& walk);
   void pass_cell(Walk& walk, std::size_t index);
   void burn(Walk& walk, const Cell& cell);
+  void pass_fan(Walk& walk, const Cell& cell);
   void local_loss(Walk& walk, const Cell& cell, double plain, double mitre);
   struct Film {
     double all;             ///< [W/m2K]

@@ -35,6 +35,38 @@ double BurnEquations::area_of(const BranchCells& branch, const Walk& w) const {
   return hole.shut_area + open * (hole.area - hole.shut_area);
 }
 
+/// A fan as it is switched: its head, and what its blades are in the way.
+void BurnEquations::pass_fan(Walk& w, const Cell& cell) {
+  Fan fan = *cell.fan;
+  for (const auto& [piece, speed] : w.interval->fan_speeds) {
+    if (piece == cell.piece) fan.speed = speed;
+  }
+  if (!w.interval->powered) fan.speed = 0.0;
+  const double blows = fan.blows_along ? 1.0 : -1.0;
+  const double rho = density(w.gas.temperature, w.gas.share);
+  const auto effect_at = [&](double flow) {
+    return fan_effect(fan, w.sign * blows * flow / rho * cubic_metre / second, rho * kilogram_per_cubic_metre,
+                      cell.area * square_metre);
+  };
+  const FanEffect effect = effect_at(w.flow);
+  const double head = blows * in(effect.head, pascal);
+  const double loss = in(effect.loss, pascal);
+  w.now.fan += head;
+  w.now.resistance += loss;
+  w.pending_loss += loss - w.sign * head;
+  w.loss_by_flow += 2.0 * loss / w.flow * w.flow_per_reaching;
+  if (w.slopes == nullptr) return;
+  const double step = 1e-4 * w.flow + 1e-7;
+  const double more = blows * in(effect_at(w.flow + step).head, pascal);
+  w.fan_by_flow += w.sign * (more - head) / step * w.flow_per_reaching;
+  w.drive_slope += (head - w.sign * loss) / w.gas.temperature * -1.0;
+}
+
+double BurnEquations::motor_at(std::size_t cell) const {
+  const Cell& c = cells_->cells[cell];
+  return in_kelvin(motor_temperature(c.fan->curve.sheet(), kelvins(now_[cell].mean), kelvins(air_beside(c))));
+}
+
 /// Gas that goes straight through a hole.
 void BurnEquations::pass_opening(std::size_t index, Walk& w) {
   const BranchCells& branch = cells_->branches[index];

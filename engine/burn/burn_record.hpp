@@ -49,7 +49,7 @@ struct BurnRow {
   std::vector<Temperature> gas;      ///< by slice, mean
   std::vector<Temperature> wall;     ///< by slice, inner face
   std::vector<Temperature> surface;  ///< by slice, outer face: seat, pipe, lid
-  std::vector<std::pair<std::size_t, Temperature>> motors;  ///< by fan: piece and gas at its motor
+  std::vector<std::pair<std::size_t, Temperature>> motors;  ///< by fan: piece, and how warm its motor gets
 };
 
 /// Where the heat went.

@@ -135,6 +135,9 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
   row.condensing = stepper.line_rates()[condensate] * kilogram_per_second;
   row.margin = margin_at(stepper) * pascal;
   set_drafts(row);
+  for (std::size_t i = 0; i < cells.cells.size(); ++i) {
+    if (cells.cells[i].fan != nullptr) row.motors.emplace_back(cells.cells[i].piece, kelvins(equations_->motor_at(i)));
+  }
   if (options_->keep_slices) {
     for (const CellNow& cell : now) {
       row.gas.push_back(kelvins(cell.mean));

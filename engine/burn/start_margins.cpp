@@ -23,7 +23,7 @@ DesignFlow design_flow_now(const DesignFlowQuestion& q, const kernel::BurnEquati
   d.flue_gas = last.flow * kilogram_per_second;
   d.fire_temperature = kelvins(equations.fire_now().temperature);
   const double safety = q.flow_safety;
-  d.margin = (b.from + b.buoyancy - safety * b.resistance - (b.acceleration > 0.0 ? safety : 1.0) * b.acceleration - b.to) *
+  d.margin = (b.from + b.buoyancy + b.fan - safety * b.resistance - (b.acceleration > 0.0 ? safety : 1.0) * b.acceleration - b.to) *
                  pascal -
              q.wind_allowance;
   return d;
