@@ -49,8 +49,8 @@ void BurnRecorder::enter(const Interval& interval, const BurnStepper& stepper) {
   }
   if (!lit_ && interval.wanted_burn > 0.0) lit_ = interval.begin;
   record_->rows.push_back(row_of(stepper));
-  last_row_ = stepper.time();
-  last_step_ = stepper.time();
+  last_row_ = stepper.moment();
+  last_step_ = stepper.moment();
 }
 
 double BurnRecorder::margin_at(const BurnStepper& stepper) {
@@ -60,7 +60,8 @@ double BurnRecorder::margin_at(const BurnStepper& stepper) {
   Interval at_design = interval_;
   at_design.wanted_burn = in(design_->fire.burn_rate, kilogram_per_second);
   at_design.priming = 0.0;
-  probe_->rates(stepper.time(), at_design, trial_.data(), rate_.data());
+  at_design.powered = false;  // as the design-flow check: fans standing still
+  probe_->rates(stepper.moment(), at_design, trial_.data(), rate_.data());
   // Along the main path; what its junctions take is a resistance too.
   double drive = 0.0;
   double resistance = 0.0;
@@ -112,13 +113,13 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
   const Lines& lines = stepper.lines();
   const std::vector<double>& state = stepper.state();
   BurnRow row;
-  row.at = stepper.time() * second;
+  row.at = stepper.moment() * second;
   row.wanted = interval_.wanted_burn * kilogram_per_second;
   row.burning = fire.burn * kilogram_per_second;
   row.air = fire.air * kilogram_per_second;
   row.excess_air_ratio = interval_.wanted_burn > 0.0 ? fire.excess : 0.0;
   row.short_of_air = fire.short_of_air;
-  row.outdoors = kelvins(equations_->air_at(stepper.time(), interval_).outdoor);
+  row.outdoors = kelvins(equations_->air_at(stepper.moment(), interval_).outdoor);
   row.fire = kelvins(fire.temperature);
   for (const BranchCells& b : cells.branches) row.flows.push_back(state[b.flow] * kilogram_per_second);
   const BranchCells& burning = cells.branches[cells.fire_branch];
@@ -148,6 +149,20 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
   return row;
 }
 
+/// Whether a fan blows while the interval lasts: then nothing holds by itself.
+bool BurnRecorder::fan_runs() const {
+  if (!interval_.powered) return false;
+  for (const Cell& cell : equations_->cells().cells) {
+    if (cell.fan == nullptr) continue;
+    double speed = cell.fan->speed;
+    for (const auto& [piece, switched] : interval_.fan_speeds) {
+      if (piece == cell.piece) speed = switched;
+    }
+    if (speed > 0.0) return true;
+  }
+  return false;
+}
+
 void BurnRecorder::count(const BurnRow& row, double seconds) {
   BurnSummary& s = record_->summary;
   const Time passed = seconds * second;
@@ -155,7 +170,7 @@ void BurnRecorder::count(const BurnRow& row, double seconds) {
   if (burning && !row.forward) s.reversed += passed;
   if (row.short_of_air) s.starved += passed;
   if (burning && row.forward) {
-    if (!holds_from_ && in(row.at, second) >= aids_end_) holds_from_ = in(row.at, second);
+    if (!holds_from_ && in(row.at, second) >= aids_end_ && !fan_runs()) holds_from_ = in(row.at, second);
   } else if (burning) {
     holds_from_.reset();
   }
@@ -169,28 +184,28 @@ void BurnRecorder::count(const BurnRow& row, double seconds) {
 }
 
 void BurnRecorder::add(const BurnStepper& stepper) {
-  const double seconds = stepper.time() - last_step_;
-  last_step_ = stepper.time();
+  const double seconds = stepper.moment() - last_step_;
+  last_step_ = stepper.moment();
   BurnRow row = row_of(stepper);
   count(row, seconds);
   if (stepper.line_rates()[smoke] > breath) record_->summary.smoke_time += seconds * second;
-  const bool due = stepper.time() - last_row_ >= in(options_->cadence, second) || stepper.time() >= interval_.end;
+  const bool due = stepper.moment() - last_row_ >= in(options_->cadence, second) || stepper.moment() >= interval_.end;
   if (!due) return;
-  last_row_ = stepper.time();
+  last_row_ = stepper.moment();
   record_->rows.push_back(std::move(row));
 }
 
 void BurnRecorder::finish(const BurnStepper& stepper) {
   const Lines& lines = stepper.lines();
   BurnSummary& s = record_->summary;
-  s.ran = stepper.time() * second;
+  s.ran = stepper.moment() * second;
   if (holds_from_) s.holds_from = *holds_from_ * second;
   s.smoke = lines[smoke] * kilogram;
   s.wanted = lines[scheduled] * kilogram;
   s.burnt = lines[burnt] * kilogram;
   s.condensate = lines[condensate] * kilogram;
   BurnHeat& heat = s.heat;
-  const double level = equations_->air_at(stepper.time(), interval_).room;
+  const double level = equations_->air_at(stepper.moment(), interval_).room;
   const double* end = stepper.state().data();
   heat.released = lines[released] * joule;
   heat.unburned = lines[unburned] * joule;

@@ -31,6 +31,7 @@ class BurnRecorder {
   [[nodiscard]] BurnRow row_of(const BurnStepper& stepper);
   [[nodiscard]] double margin_at(const BurnStepper& stepper);
   void set_drafts(BurnRow& row) const;
+  [[nodiscard]] bool fan_runs() const;
   void count(const BurnRow& row, double seconds);
 
   BurnRecord* record_;

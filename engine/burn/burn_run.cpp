@@ -97,12 +97,12 @@ BurnRecord run_burn(const Design& design, const Library& library, const BurnPlan
     stepper.enter(interval);
     stepper.refresh();
     recorder.enter(interval, stepper);
-    while (record.end == BurnEnd::done && stepper.time() < interval.end) {
+    while (record.end == BurnEnd::done && stepper.moment() < interval.end) {
       if (!stepper.step(interval.end, longest)) {
         record.end = BurnEnd::diverged;
       } else {
         recorder.add(stepper);
-        if (options.go_on && !options.go_on(stepper.time() / length)) record.end = BurnEnd::cancelled;
+        if (options.go_on && !options.go_on(stepper.moment() / length)) record.end = BurnEnd::cancelled;
       }
     }
     if (record.end != BurnEnd::done) break;

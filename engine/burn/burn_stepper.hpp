@@ -45,7 +45,7 @@ class BurnStepper {
   /// One accepted step, not beyond `limit` and never longer than `longest`. False where even the shortest step fails.
   [[nodiscard]] bool step(double limit, double longest);
 
-  [[nodiscard]] double time() const { return time_; }
+  [[nodiscard]] double moment() const { return time_; }
   [[nodiscard]] const std::vector<double>& state() const { return state_; }
   [[nodiscard]] const Lines& lines() const { return lines_; }
   [[nodiscard]] const Lines& line_rates() const { return line_rates_; }

@@ -49,6 +49,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuesti
   interval.outdoor_begin = interval.outdoor_end = outdoors;
   interval.depressurisation = in(s.depressurisation, pascal);
   interval.flow_is_given = true;
+  interval.powered = false;  // the margin is what is left with every fan standing still
   std::vector<double> state = equations.at_rest(interval);
   state[cells.branches.front().flow] = interval.wanted_burn * q.excess_air_ratio * gas.air_per_fuel();
   stepper.start(std::move(state), 0.0);
@@ -57,7 +58,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuesti
   std::vector<DesignFlow> found;
   for (const BenchAge age : {BenchAge::cold_bench, BenchAge::one_hour}) {
     const double until = in(*wall_age(age), second);
-    while (stepper.time() < until) {
+    while (stepper.moment() < until) {
       if (!stepper.step(until, longest_step)) return std::nullopt;
     }
     DesignFlow d = design_flow_now(q, equations, age);

@@ -91,7 +91,7 @@ struct Case {
     States at;
     for (const kernel::Interval& interval : intervals) {
       stepper.enter(interval);
-      while (stepper.time() < interval.end) {
+      while (stepper.moment() < interval.end) {
         if (!stepper.step(interval.end, 7200.0)) return {};
       }
       at.push_back(stepper.state());

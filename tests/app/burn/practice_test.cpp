@@ -86,6 +86,62 @@ TEST(CommonPractice, with_ever_more_run_the_margin_turns_negative_first_cold_the
   EXPECT_LT(hour_old, charged);
 }
 
+BurnPlan with_a_power_cut(const Design& design, Time at, Time length) {
+  BurnPlan plan = fire_from(design, {}, length);
+  plan.cuts.push_back({at, length - at});
+  return plan;
+}
+
+TEST(CommonPractice, a_power_cut_on_a_path_kept_by_a_fan_starves_it_at_once_and_turns_it_in_a_depressurised_house) {
+  // Practice: starved at once; backwards within a minute where the house is depressurised. The exhausts here are no
+  // mains-driven ones (a measured suction), so that they go on.
+  Design design = demo("kept_by_a_fan");
+  design.room.exhaust_flow = {};
+  design.room.extra_depressurisation = 8.0 * pascal;
+  const Time cut = 1.0 * hour;
+  const BurnRecord record = burn(design, with_a_power_cut(design, cut, 2.0 * hour));
+  ASSERT_EQ(record.end, BurnEnd::done);
+  const auto [before, share] = record.row_at(cut - 1.0 * minute);
+  ASSERT_TRUE(record.rows[before].forward);
+  const MassFlow with_fan = record.rows[before].air;
+  const auto [soon, share_soon] = record.row_at(cut + 1.0 * minute);
+  const BurnRow& after = record.rows[soon];
+  EXPECT_TRUE(!after.forward || after.air < 0.5 * with_fan);
+  const auto [later, share_later] = record.row_at(cut + 5.0 * minute);
+  EXPECT_FALSE(record.rows[later].forward);
+  EXPECT_GT(record.summary.smoke, Mass{});
+}
+
+TEST(CommonPractice, a_stronger_fan_cools_the_fire) {
+  Design design = demo("kept_by_a_fan");
+  design.room.exhaust_flow = {};
+  Temperature before = kelvins(1e4);
+  for (const double speed : {0.4, 0.7, 1.0}) {
+    BurnPlan plan = fire_from(design, {}, 1.0 * hour);
+    for (const Piece& piece : design.pieces) {
+      if (piece.type == "fan_side") plan.fans.push_back({{}, piece.id, speed, {}});
+    }
+    ASSERT_EQ(plan.fans.size(), 1u);
+    const BurnRecord record = burn(design, plan);
+    ASSERT_EQ(record.end, BurnEnd::done);
+    EXPECT_LT(record.rows.back().fire, before) << speed;
+    before = record.rows.back().fire;
+    ASSERT_EQ(record.rows.back().motors.size(), 1u);
+    EXPECT_GT(record.summary.hottest_motor, design.room.temperature);
+  }
+}
+
+TEST(CommonPractice, a_run_down_timer_stops_the_fan_by_itself) {
+  Design design = demo("kept_by_a_fan");
+  BurnPlan plan = fire_from(design, {}, 40.0 * minute);
+  for (const Piece& piece : design.pieces) {
+    if (piece.type == "fan_side") plan.fans.push_back({{}, piece.id, 1.0, 10.0 * minute});
+  }
+  const BurnRecord record = burn(design, plan);
+  ASSERT_EQ(record.end, BurnEnd::done);
+  EXPECT_GT(record.rows[record.row_at(9.0 * minute).first].air, 1.2 * record.rows[record.row_at(14.0 * minute).first].air);
+}
+
 TEST(CommonPractice, a_range_hood_in_a_tight_house_eats_a_short_stacks_draft) {
   Design design = demo("bench_small_150");
   design.room.house_volume = 250.0 * cubic_metre;

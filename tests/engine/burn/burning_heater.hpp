@@ -45,7 +45,7 @@ struct BurningHeater {
 
   /// Steps to a time; false where a step fails.
   [[nodiscard]] static bool run(kernel::BurnStepper& stepper, double until, double longest = 600.0) {
-    while (stepper.time() < until) {
+    while (stepper.moment() < until) {
       if (!stepper.step(until, longest)) return false;
     }
     return true;

@@ -82,7 +82,7 @@ struct HeatedWall {
     kernel::BurnStepper stepper{*equations, BurnAccuracy{}.scaled(0.02)};
     stepper.start(begun(), 0.0);
     stepper.enter(interval);
-    while (stepper.time() < seconds) {
+    while (stepper.moment() < seconds) {
       if (!stepper.step(seconds, 1e6)) return {};
     }
     return stepper.state();
