@@ -3,6 +3,7 @@
 #include "engine/burn/burn_cells.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace fluewright::kernel {
@@ -10,6 +11,9 @@ namespace {
 
 /// A lid has no gas of its own; it is lent this much of the slice after it (chosen: every state needs some storage).
 constexpr double gas_under_lid = 0.1;
+/// Gas that a junction without a size holds: a litre (chosen).
+constexpr double least_node_volume = 1e-3;  // [m3]
+constexpr double thickness_of_holes = 0.01;  // [m]
 
 EndLoss losses_of(const std::vector<LocalLoss>& losses, double area) {
   EndLoss sum;
@@ -32,14 +36,68 @@ bool conducts_alike(const Material* m) { return m == nullptr || m->conductivity_
 
 }  // namespace
 
-BurnCells::BurnCells(const std::vector<const SlicedPath*>& paths, const GasPair& gas, const AirRange& air,
-                     const BurnGrid& grid) {
-  for (const SlicedPath* path : paths) add_branch(*path, gas, air, grid);
+BurnCells::BurnCells(const SlicedPath& path, const GasPair& gas, const AirRange& air, const BurnGrid& grid) {
+  add_branch(path, gas, air, grid);
+  main_path = {0};
+  number();
+}
+
+BurnCells::BurnCells(const FlueNetwork& network, const std::vector<SlicedPath>& paths, std::optional<std::size_t> priming_hole,
+                     const GasPair& gas, const AirRange& air, const BurnGrid& grid)
+    : main_path{network.main_path} {
+  for (const NetworkNode& node : network.nodes) {
+    JunctionCell junction;
+    junction.piece = node.piece;
+    const double run = in(node.form.run, square_metre);
+    junction.volume = std::max(run * std::sqrt(run), least_node_volume);
+    if (run > 0.0) junction.form = node.form;
+    junctions.push_back(junction);
+  }
+  for (std::size_t b = 0; b < network.branches.size(); ++b) {
+    if (network.branches[b].opening) {
+      add_hole(network.branches[b], priming_hole == b);
+    } else {
+      add_branch(paths[b], gas, air, grid);
+    }
+  }
+  number();
+}
+
+void BurnCells::number() {
   for (Cell& cell : cells) {
     cell.base = unknowns;
     unknowns += 2 + cell.node_count;
   }
-  for (BranchCells& b : branches) b.flow = unknowns++;
+  for (JunctionCell& junction : junctions) {
+    junction.base = unknowns;
+    unknowns += 2;
+  }
+  for (FlapCell& flap : flaps) flap.unknown = unknowns++;
+  for (std::size_t b = 0; b < branches.size(); ++b) {
+    branches[b].flow = unknowns++;
+    if (branches[b].fire != nowhere) fire_branch = b;
+  }
+}
+
+void BurnCells::add_hole(const Branch& branch, bool priming_tee) {
+  const Opening& o = *branch.opening;
+  BranchCells b;
+  b.first = b.last = cells.size();
+  b.from = branch.from;
+  b.to = branch.to;
+  HoleCell hole;
+  hole.area = in(o.area, square_metre);
+  hole.shut_area = in(o.shut_area, square_metre);
+  hole.priming_tee = priming_tee;
+  // The air that a jet sets going: about as long as the hole is wide on either side (chosen; it is over in no time).
+  const double width = std::sqrt(hole.area);
+  b.inertia = (width + thickness_of_holes) / hole.area;
+  if (o.set_draft) {
+    hole.flap = flaps.size();
+    flaps.push_back({0, in(*o.set_draft, pascal), in(o.span, pascal)});
+  }
+  b.hole = hole;
+  branches.push_back(std::move(b));
 }
 
 void BurnCells::add_branch(const SlicedPath& path, const GasPair& gas, const AirRange& air, const BurnGrid& grid) {
@@ -104,13 +162,7 @@ void BurnCells::add_cell(const SlicedPath& path, std::size_t index, const GasPai
     }
   }
   if (c.closes) c.at_end = losses_of(stretch.at_end, c.area);
-  // Over time a fan stands still: it is in the way, and does not blow.
-  if (stretch.fan && (stretch.fan->at_end ? c.closes : c.opens)) {
-    const double standing = stretch.fan->curve.sheet().off_loss / (c.area * c.area);
-    EndLoss& end = stretch.fan->at_end ? c.at_end : c.at_start;
-    end.forward += standing;
-    end.backward += standing;
-  }
+  if (stretch.fan && (stretch.fan->at_end ? c.closes : c.opens)) c.fan = &*stretch.fan;
   c.upright_height = in(wall.upright_height, metre);
   if (stretch.lid) c.lid_shape = &*stretch.lid;
   const Ratio share = c.place == Place::mass ? wall.seat_share : wall.outer_share;

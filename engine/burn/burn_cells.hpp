@@ -7,6 +7,7 @@
 
 #include <cstddef>
 #include <limits>
+#include <optional>
 #include <vector>
 
 namespace fluewright::kernel {
@@ -48,6 +49,7 @@ struct Cell {
   double upright_height = 0.1;
   double outer_surface = 0.0;   ///< that gives heat away
   const Lid* lid_shape = nullptr;
+  const Fan* fan = nullptr;     ///< behind the losses at its start, or before those at its end
   std::size_t film = 0;         ///< in CellTables
   std::size_t radiation = 0;
   std::size_t outer = nowhere;  ///< nowhere: ground (its film is in its cover) or jacket (the gas around it)
@@ -70,7 +72,30 @@ struct CellJacket {
   double chamber_surface = 0.0;
 };
 
-/// One branch in cells.
+/// A hole between two ends. Plain SI.
+struct HoleCell {
+  double area = 0.0;                    ///< wide open
+  double shut_area = 0.0;
+  std::size_t flap = nowhere;           ///< in BurnCells::flaps
+  bool priming_tee = false;             ///< open only while a priming fire burns in its node
+};
+
+/// A draft regulator's flap: how far it stands open is an unknown of its own.
+struct FlapCell {
+  std::size_t unknown = 0;
+  double set_draft = 0.0;               ///< [Pa]
+  double span = 1.0;
+};
+
+/// Where branches meet: a little gas of its own.
+struct JunctionCell {
+  std::size_t base = 0;                 ///< its unknowns: gas temperature, share of flue gas
+  double volume = 0.0;
+  std::size_t piece = 0;
+  std::optional<JunctionForm> form;     ///< nothing: the same total pressure at every port
+};
+
+/// One branch in cells; a hole has none.
 struct BranchCells {
   std::size_t first = 0;       ///< cells [first, last)
   std::size_t last = 0;
@@ -81,6 +106,7 @@ struct BranchCells {
   std::size_t fire = nowhere;  ///< the cell at whose beginning the fuel burns
   std::size_t foot = nowhere;  ///< the cell from which it only rises to its outdoor end
   std::vector<CellJacket> jackets;
+  std::optional<HoleCell> hole;
 };
 
 /// The range of air temperatures a run will see outside the flue.
@@ -95,17 +121,25 @@ struct AirRange {
 /// The whole flue in cells, nodes and tables. The sliced paths must outlive it.
 class BurnCells {
  public:
-  BurnCells(const std::vector<const SlicedPath*>& paths, const GasPair& gas, const AirRange& air, const BurnGrid& grid);
+  /// One series path.
+  BurnCells(const SlicedPath& path, const GasPair& gas, const AirRange& air, const BurnGrid& grid);
+  /// A path a branch of the network; `priming_hole` is the branch that is open only while a priming fire burns.
+  BurnCells(const FlueNetwork& network, const std::vector<SlicedPath>& paths, std::optional<std::size_t> priming_hole,
+            const GasPair& gas, const AirRange& air, const BurnGrid& grid);
 
   std::vector<Cell> cells;
   std::vector<WallNode> nodes;
   std::vector<BranchCells> branches;
+  std::vector<JunctionCell> junctions;
+  std::vector<FlapCell> flaps;
+  std::vector<std::size_t> main_path;  ///< branches from the inlet through the fire to the cap
+  std::size_t fire_branch = 0;
   CellTables tables;
-  std::size_t unknowns = 0;    ///< all cells', then a flow a branch
-
-  [[nodiscard]] const Cell* begin_of(const BranchCells& b) const { return cells.data() + b.first; }
+  std::size_t unknowns = 0;    ///< all cells', then nodes', flaps', and a flow a branch
 
  private:
+  void number();
+  void add_hole(const Branch& branch, bool priming_tee);
   void add_branch(const SlicedPath& path, const GasPair& gas, const AirRange& air, const BurnGrid& grid);
   void add_cell(const SlicedPath& path, std::size_t index, const GasPair& gas, const AirRange& air, const BurnGrid& grid);
   std::size_t outer_film(const OuterKind& kind, const AirRange& air);

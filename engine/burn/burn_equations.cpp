@@ -15,10 +15,6 @@ namespace fluewright::kernel {
 namespace {
 
 constexpr double gravity = 9.80665;
-/// What the feed's mouth exchanges with the room when nothing is drawn through it (chosen: about a hundredth of the air of
-/// a full fire; it must be something, or still air would be a resting point for a fire).
-constexpr double mouth_exchange = 1e-4;  // [kg/s]
-
 }  // namespace
 
 BurnEquations::BurnEquations(const BurnCells& cells, const GasPair& gas, const Surround& surround, Ratio outdoor_humidity)
@@ -30,7 +26,11 @@ BurnEquations::BurnEquations(const BurnCells& cells, const GasPair& gas, const S
       now_(cells.cells.size()),
       links_(cells.nodes.size()),
       inner_(cells.cells.size()),
-      balance_(cells.branches.size()) {
+      balance_(cells.branches.size()),
+      nodes_(cells.junctions.size()) {
+  for (const BranchCells& b : cells.branches) {
+    if (b.hole && b.hole->priming_tee) priming_node_ = b.to.node;
+  }
   std::vector<double> level(cells.unknowns, in_kelvin(celsius(20.0)));
   for (const Cell& cell : cells.cells) refresh_links(cell, level.data());
 }
@@ -71,6 +71,7 @@ std::vector<double> BurnEquations::at_rest(const Interval& interval) const {
     state[cell.base + 1] = 0.0;
     for (std::size_t j = 0; j < cell.node_count; ++j) state[cell.base + 2 + j] = level;
   }
+  for (const JunctionCell& junction : cells_->junctions) state[junction.base] = air.room;
   return state;
 }
 
@@ -92,8 +93,11 @@ void BurnEquations::rates(double time, const Interval& interval, const double* s
   if (slopes != nullptr) {
     slopes->cells.assign(cells_->cells.size(), CellSlopes{});
     slopes->branches.assign(cells_->branches.size(), BranchSlopes{});
+    slopes->nodes.assign(cells_->junctions.size(), NodeSlopes{});
   }
+  for (NodeNow& node : nodes_) node = {};
   for (std::size_t b = 0; b < cells_->branches.size(); ++b) walk_branch(b, walk);
+  settle_nodes(walk);
   if (slopes != nullptr) slopes->links = links_;
 }
 
@@ -103,9 +107,10 @@ double BurnEquations::room_gauge_at(double height, double depressurisation) cons
 }
 
 double BurnEquations::gauge_of(const BranchCells& branch, const BranchEnd& end, double depressurisation) const {
+  if (end.kind == EndKind::node) return 0.0;
   if (end.kind == EndKind::room_air) return room_gauge_at(in(end.height, metre), depressurisation);
   // The wind's pressure acts where the stack ends, not where a duct takes its air.
-  return &end == &branch.to || end.cap ? in(surround_.cap_gauge, pascal) : 0.0;
+  return end.cap || (&end == &branch.to && !branch.hole) ? in(surround_.cap_gauge, pascal) : 0.0;
 }
 
 void BurnEquations::walk_branch(std::size_t index, Walk& w) {
@@ -121,8 +126,19 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
   w.pending_loss = w.loss_by_flow = w.drive_slope = 0.0;
   w.now = {};
   w.now.forward = w.forward;
+  w.fan_by_flow = 0.0;
+  w.now.from = gauge_of(branch, branch.from, w.interval->depressurisation);
+  w.now.to = gauge_of(branch, branch.to, w.interval->depressurisation);
   const BranchEnd& source = w.forward ? branch.from : branch.to;
-  w.gas = {source.kind == EndKind::room_air ? air_.room : air_.outdoor, 0.0};
+  if (source.kind == EndKind::node) {
+    const double* node = w.state + cells_->junctions[source.node].base;
+    w.gas = {node[0], node[1]};
+    w.vapour_left = nodes_[source.node].vapour_left;
+  } else {
+    w.gas = {source.kind == EndKind::room_air ? air_.room : air_.outdoor, 0.0};
+  }
+  w.rate[branch.flow] = branch.hole ? -m / node_settling : 0.0;
+  if (branch.hole) return pass_opening(index, w);
   const double arriving = gas_->enthalpy(w.gas.temperature, w.gas.share);
 
   const std::size_t count = branch.last - branch.first;
@@ -131,14 +147,18 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
     const Cell& cell = cells_->cells[i];
     if (w.forward && cell.opens) {
       local_loss(w, cell, cell.step_forward + cell.at_start.forward, cell.at_start.mitre_forward);
+      if (cell.fan != nullptr && !cell.fan->at_end) pass_fan(w, cell);
       if (cell.fire) burn(w, cell);
     } else if (!w.forward && cell.closes) {
       local_loss(w, cell, cell.at_end.backward, cell.at_end.mitre_backward);
+      if (cell.fan != nullptr && cell.fan->at_end) pass_fan(w, cell);
     }
     pass_cell(w, i);
     if (w.forward && cell.closes) {
+      if (cell.fan != nullptr && cell.fan->at_end) pass_fan(w, cell);
       local_loss(w, cell, cell.at_end.forward, cell.at_end.mitre_forward);
     } else if (!w.forward && cell.opens) {
+      if (cell.fan != nullptr && !cell.fan->at_end) pass_fan(w, cell);
       local_loss(w, cell, cell.at_start.backward, cell.at_start.mitre_backward);
       if (cell.fire) burn(w, cell);
       local_loss(w, cell, cell.step_backward, 0.0);
@@ -150,32 +170,17 @@ void BurnEquations::walk_branch(std::size_t index, Walk& w) {
   }
   settle_jackets(w, branch);
 
-  // The jet's kinetic energy is lost where the gas leaves.
-  const Cell& last = cells_->cells[w.forward ? branch.last - 1 : branch.first];
-  const double head = 0.5 * w.flow * w.flow / (density(w.gas.temperature, w.gas.share) * last.area * last.area);
-  w.now.resistance += head;
-  w.loss_by_flow += 2.0 * head / w.flow;
-  if (w.slopes != nullptr) {
-    w.slopes->cells[w.forward ? branch.last - 1 : branch.first].drive_by_own -= w.sign * head / w.gas.temperature;
+  // The jet's kinetic energy is lost where the gas leaves into the open.
+  if ((w.forward ? branch.to : branch.from).kind != EndKind::node) {
+    const std::size_t last = w.forward ? branch.last - 1 : branch.first;
+    const double area = cells_->cells[last].area;
+    const double head = 0.5 * w.flow * w.flow / (density(w.gas.temperature, w.gas.share) * area * area);
+    w.now.resistance += head;
+    w.now.exit_head = head;
+    w.loss_by_flow += 2.0 * head / w.flow;
+    if (w.slopes != nullptr) w.slopes->cells[last].drive_by_own -= w.sign * head / w.gas.temperature;
   }
-
-  w.now.exit_head = head;
-  w.now.from = gauge_of(branch, branch.from, w.interval->depressurisation);
-  w.now.to = gauge_of(branch, branch.to, w.interval->depressurisation);
-  balance_[index] = w.now;
-  w.rate[branch.flow] = w.interval->flow_is_given ? 0.0 : w.now.left_over() / branch.inertia;
-  const double leaving = gas_->enthalpy(w.gas.temperature, w.gas.share);
-  if (w.slopes != nullptr) {
-    w.slopes->branches[index].by_flow = -w.loss_by_flow;
-    w.slopes->branches[index].leaving_by_flow = w.sign * (w.flow_per_reaching * leaving - arriving);
-  }
-  if (w.lines != nullptr) {
-    Lines& lines = *w.lines;
-    const double carried = w.flow * leaving - w.reaching * arriving;
-    const BranchEnd& sink = w.forward ? branch.to : branch.from;
-    lines[sink.kind == EndKind::room_air ? out_of_mouth : out_of_cap] += carried;
-    if (sink.kind == EndKind::room_air) lines[smoke] += w.flow * w.gas.share;
-  }
+  leave_branch(w, branch, arriving);
 }
 
 void BurnEquations::local_loss(Walk& w, const Cell& cell, double plain, double mitre) {
@@ -338,7 +343,6 @@ void BurnEquations::pass_cell(Walk& w, std::size_t index) {
     const double jerk = 0.5 * w.sign * flux2 / (cell.area * cell.area) * gas.gas_constant(share) / surround_absolute_;
     slope.drive_by_entering = theta * by_mean + jerk + w.drive_slope;
     slope.drive_by_own = (1.0 - theta) * by_mean - jerk;
-    slope.out_heat = w.flow * gas.specific_heat(t, share);
   }
   if (w.lines != nullptr && w.exchange > 0.0) {
     (*w.lines)[out_of_mouth] += w.exchange * (gas.enthalpy(t, w.gas.share) - gas.air_enthalpy(air_.room));
@@ -375,6 +379,11 @@ double BurnEquations::gas_heat(const double* state, double above) const {
     const double cp = (gas_->specific_heat(above, share) + 4.0 * gas_->specific_heat(middle, share) +
                        gas_->specific_heat(state[cell.base], share)) / 6.0;
     heat += surround_absolute_ * cell.volume / gas_->gas_constant(share) * cp * ratio;
+  }
+  for (const JunctionCell& junction : cells_->junctions) {
+    const double share = state[junction.base + 1];
+    heat += surround_absolute_ * junction.volume / gas_->gas_constant(share) *
+            gas_->specific_heat(state[junction.base], share) * std::log(state[junction.base] / above);
   }
   return heat;
 }

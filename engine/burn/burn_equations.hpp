@@ -21,6 +21,7 @@ struct Interval {
   double outdoor_end = 0.0;
   double depressurisation = 0.0;  ///< [Pa] of the house
   double priming = 0.0;           ///< [W] of the priming fire, its tee open
+  bool powered = true;            ///< else every fan stands still
   std::vector<std::pair<std::size_t, double>> fan_speeds;  ///< by piece: 0 stands still, 1 runs at its curve's speed
   std::vector<std::pair<std::size_t, double>> openings;    ///< by piece: what was moved, 0 shut to 1 open
   /// Not left to itself: the flow is held (the design-flow check).
@@ -31,7 +32,7 @@ struct Interval {
   /// Whether all that is switched is the same.
   [[nodiscard]] bool alike(const Interval& other) const {
     return wanted_burn == other.wanted_burn && depressurisation == other.depressurisation && priming == other.priming &&
-           fan_speeds == other.fan_speeds && openings == other.openings && flow_is_given == other.flow_is_given;
+           powered == other.powered && fan_speeds == other.fan_speeds && openings == other.openings && flow_is_given == other.flow_is_given;
   }
 };
 
@@ -73,9 +74,10 @@ struct BranchNow {
   double resistance = 0.0;    ///< friction, fittings, entry and exit; positive along the flow
   double acceleration = 0.0;  ///< likewise
   double exit_head = 0.0;     ///< part of the resistance: the jet where the gas leaves
+  double fan = 0.0;           ///< what fans add, positive forward
   bool forward = true;
   [[nodiscard]] double left_over() const {
-    return from + buoyancy - (forward ? 1.0 : -1.0) * (resistance + acceleration) - to;
+    return from + buoyancy + fan - (forward ? 1.0 : -1.0) * (resistance + acceleration) - to;
   }
 };
 
@@ -106,23 +108,44 @@ struct CellSlopes {
   double wall_by_share = 0.0;
   double drive_by_entering = 0.0; ///< of the branch's pressure balance, by the temperature of the entering gas [Pa/K]
   double drive_by_own = 0.0;
-  double out_heat = 0.0;  ///< flow x cp of what leaves [W/K]
 };
 struct BranchSlopes {
+  double inertia = 0.0;            ///< sum of L/A [1/m]
+  bool held = false;               ///< its flow does not follow the pressures: given, or shut
+  double decay = 0.0;              ///< [1/s] of a flow that was shut off
   double by_flow = 0.0;            ///< of the pressure balance [Pa s/kg]
+  double by_arriving_gas = 0.0;    ///< of an opening's balance [Pa/K]
   std::size_t fire_into = nowhere; ///< the cell that the fire's gas enters
   double fire_by_entering = 0.0;
   double fire_by_flow = 0.0;
   double fire_share_by_entering = 0.0;
   double fire_share_by_flow = 0.0;
   double burn_by_flow = 0.0;
-  double leaving_by_flow = 0.0;    ///< of the heat that leaves with the gas [J/kg]
+  double leaving_by_flow = 0.0;    ///< of the heat that leaves or comes in with the gas [J/kg]
+  double out_flow = 0.0;           ///< size of what leaves [kg/s]
+  double out_heat = 0.0;           ///< that times cp [W/K]
+  double out_flow_by_flow = 1.0;
+  double node_heat_by_flow = 0.0;  ///< of the heat of the node it runs into [J/kg]
+  double node_share_by_flow = 0.0;
+};
+struct NodeSlopes {
+  double storage = 0.0;            ///< heat capacity of its gas [J/K]
+  double mass = 0.0;
+  double through_heat = 0.0;       ///< of what leaves, by its temperature [W/K]
+  double through_flow = 0.0;       ///< [kg/s]
+  std::array<std::array<double, 3>, 3> head_by_flow{};  ///< of each port's head, by the flow into each port [Pa s/kg]
 };
 struct Slopes {
   std::vector<CellSlopes> cells;
   std::vector<BranchSlopes> branches;
+  std::vector<NodeSlopes> nodes;
   std::vector<double> links;       ///< a node's conductance to the next [W/K]
 };
+
+/// A junction's surplus of flow dies away with this time: what rounding and the fire's own mass leave over [s].
+inline constexpr double node_settling = 0.5;
+/// A flap follows the draft with this time [s] (chosen: a weighted flap swings in about a second).
+inline constexpr double flap_time = 1.0;
 
 /// The one semi-discrete system: state to rates. Gas temperature and share of flue gas in every cell, the nodes of its wall,
 /// and the flow of every branch.
@@ -134,7 +157,10 @@ struct Slopes {
 /// Wall: C_j dT_j/dt = g_(j-1) (T_(j-1) - T_j) + g_j (T_(j+1) - T_j).
 /// Flow: sum(L/A) dm/dt = gauge at one end + buoyancy - losses - gauge at the other, the losses as in the steady march.
 /// Fire: burn = min(wanted, (m (1 - Y) + m_x)/(least excess air x air per wood)); m is the flow that reaches the fire,
-///       m_x a small exchange at the feed's mouth that fades with flow. What the gas holds by virtue of its pressure
+///       m_x a small exchange at the feed's mouth that fades with flow.
+/// Node: mixes what comes in by enthalpy and share; its pressure is such that nothing piles up. A priming fire burns in it.
+/// Hole: C A sqrt(2 rho dp); a flap's opening follows the draft within a second.
+/// What the gas holds by virtue of its pressure
 ///       and the change of its mass with temperature are left out: both are over within seconds.
 class BurnEquations {
  public:
@@ -157,6 +183,8 @@ class BurnEquations {
   // What the last call of rates() saw.
   [[nodiscard]] const std::vector<CellNow>& cells_now() const { return now_; }
   [[nodiscard]] const FireNow& fire_now() const { return fire_; }
+  /// Of a fan's gas and the air beside it: how warm its motor gets [K].
+  [[nodiscard]] double motor_at(std::size_t cell) const;
   [[nodiscard]] const std::vector<BranchNow>& branches_now() const { return balance_; }
 
   /// Heat in the walls and in the gas above a temperature [J].
@@ -172,9 +200,17 @@ class BurnEquations {
     double share;
   };
   struct Walk;
+  void pass_opening(std::size_t index, Walk& walk);
+  void leave_branch(Walk& walk, const BranchCells& branch, double arriving);
+  void settle_nodes(Walk& walk);
+  void settle_pressures(Walk& walk);
+  void mix_node(Walk& walk, std::size_t index);
+  void heat_flames(Walk& walk, double heat);
+  [[nodiscard]] double area_of(const BranchCells& branch, const Walk& walk) const;
   void walk_branch(std::size_t index, Walk& walk);
   void pass_cell(Walk& walk, std::size_t index);
   void burn(Walk& walk, const Cell& cell);
+  void pass_fan(Walk& walk, const Cell& cell);
   void local_loss(Walk& walk, const Cell& cell, double plain, double mitre);
   struct Film {
     double all;             ///< [W/m2K]
@@ -206,6 +242,18 @@ class BurnEquations {
   std::vector<double> links_;         ///< node to next [W/K]; the last of a cell: to its outer face
   std::vector<double> inner_;         ///< a cell's first node: half its resistance [K/W]
   std::vector<BranchNow> balance_;
+  struct NodeNow {
+    double pressure = 0.0;   ///< total, at run_in [Pa]
+    double inflow = 0.0;     ///< [kg/s] of all that comes in
+    double fresh = 0.0;      ///< air in it
+    double heat = 0.0;       ///< enthalpy brought [W]
+    double surplus = 0.0;    ///< flow in less flow out
+    double vapour_left = 1.0;
+    std::array<double, 3> into{};   ///< flow into the junction by port
+    std::array<double, 3> heads{};  ///< of each port above run_in
+  };
+  std::vector<NodeNow> nodes_;
+  std::size_t priming_node_ = nowhere;
   FireNow fire_;
   AirNow air_;
 };

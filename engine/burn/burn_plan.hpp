@@ -65,7 +65,7 @@ struct PieceMove {
   friend bool operator==(const PieceMove&, const PieceMove&) = default;
 };
 
-/// A fan is switched. Speed 0 is off, 1 the curve's own; with `runs_for` it stops by itself (a run-down timer).
+/// A fan is switched; until then it runs as the design says. Speed 0 is off, 1 the curve's own; with `runs_for` it stops by itself (a run-down timer).
 struct FanSwitch {
   Time at{};
   PieceId fan;

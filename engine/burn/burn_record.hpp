@@ -34,7 +34,7 @@ struct BurnRow {
   bool short_of_air = false;    ///< the oxygen limits the fire
   bool forward = true;          ///< gas runs from the feed to the cap
   MassFlow flue_gas{};          ///< at the stack's end, signed: out of the cap > 0
-  Pressure margin{};            ///< draft to spare if the design flow passed now, as the design-flow check counts it
+  Pressure margin{};            ///< draft to spare if the design flow passed now, as the design-flow check counts it: fans off
   Pressure foot_draft{};        ///< room against flue at the stack's foot: > 0 holds smoke in
   Pressure feed_draft{};        ///< the same just inside the feed's mouth
   Temperature outdoors;
@@ -49,7 +49,7 @@ struct BurnRow {
   std::vector<Temperature> gas;      ///< by slice, mean
   std::vector<Temperature> wall;     ///< by slice, inner face
   std::vector<Temperature> surface;  ///< by slice, outer face: seat, pipe, lid
-  std::vector<std::pair<std::size_t, Temperature>> motors;  ///< by fan: piece and gas at its motor
+  std::vector<std::pair<std::size_t, Temperature>> motors;  ///< by fan: piece, and how warm its motor gets
 };
 
 /// Where the heat went.

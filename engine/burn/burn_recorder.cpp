@@ -15,26 +15,30 @@ constexpr double breath = 2e-6;
 
 }  // namespace
 
-BurnRecorder::BurnRecorder(BurnRecord& record, const BurnEquations& equations, const Design& design,
-                           const std::vector<SlicedPath>& paths, const BurnOptions& options, const Timeline& timeline)
+BurnRecorder::BurnRecorder(BurnRecord& record, const BurningFlue& flue, const Design& design, const BurnOptions& options,
+                           const Timeline& timeline)
     : record_{&record},
-      equations_{&equations},
-      probe_{equations},
+      equations_{flue.equations.get()},
+      probe_{*flue.equations},
       design_{&design},
       options_{&options},
       aids_end_{timeline.aids_end()},
       design_flow_{in(design.fire.burn_rate, kilogram_per_second) * design.fire.wanted_excess_air *
-                   equations.gas().air_per_fuel()} {
-  const BurnCells& cells = equations.cells();
+                   flue.equations->gas().air_per_fuel()} {
+  const BurnCells& cells = equations_->cells();
   for (std::size_t b = 0; b < cells.branches.size(); ++b) {
     const BranchCells& branch = cells.branches[b];
-    if (branch.fire != nowhere) fire_branch_ = b;
     for (std::size_t i = branch.first; i < branch.last; ++i) {
       const Cell& cell = cells.cells[i];
-      const Slice& slice = paths[b].slices[cell.slice];
+      const Slice& slice = flue.paths[b].slices[cell.slice];
       record.slices.push_back({cell.piece, b, slice.end_s - slice.length, slice.end_s, slice.end_height, cell.place});
     }
   }
+}
+
+void BurnRecorder::use(const BurnEquations& equations) {
+  equations_ = &equations;
+  probe_.emplace(equations);
 }
 
 void BurnRecorder::enter(const Interval& interval, const BurnStepper& stepper) {
@@ -45,20 +49,39 @@ void BurnRecorder::enter(const Interval& interval, const BurnStepper& stepper) {
   }
   if (!lit_ && interval.wanted_burn > 0.0) lit_ = interval.begin;
   record_->rows.push_back(row_of(stepper));
-  last_row_ = stepper.time();
-  last_step_ = stepper.time();
+  last_row_ = stepper.moment();
+  last_step_ = stepper.moment();
 }
 
 double BurnRecorder::margin_at(const BurnStepper& stepper) {
+  const BurnCells& cells = equations_->cells();
   trial_ = stepper.state();
-  trial_[equations_->cells().branches[fire_branch_].flow] = design_flow_;
+  for (const std::size_t b : cells.main_path) trial_[cells.branches[b].flow] = design_flow_;
   Interval at_design = interval_;
   at_design.wanted_burn = in(design_->fire.burn_rate, kilogram_per_second);
-  probe_.rates(stepper.time(), at_design, trial_.data(), rate_.data());
-  const BranchNow& b = probe_.branches_now()[fire_branch_];
+  at_design.priming = 0.0;
+  at_design.powered = false;  // as the design-flow check: fans standing still
+  probe_->rates(stepper.moment(), at_design, trial_.data(), rate_.data());
+  // Along the main path; what its junctions take is a resistance too.
+  double drive = 0.0;
+  double resistance = 0.0;
+  double acceleration = 0.0;
+  const BranchNow* before = nullptr;
+  for (const std::size_t b : cells.main_path) {
+    const BranchNow& now = probe_->branches_now()[b];
+    if (before == nullptr) {
+      drive += now.from;
+    } else {
+      resistance += before->to - now.from;
+    }
+    drive += now.buoyancy + now.fan;
+    resistance += now.resistance;
+    acceleration += now.acceleration;
+    before = &now;
+  }
+  if (before != nullptr) drive -= before->to;
   const double safety = design_->fire.flow_safety;
-  return b.from + b.buoyancy - safety * b.resistance - (b.acceleration > 0.0 ? safety : 1.0) * b.acceleration - b.to -
-         in(design_->site.wind_allowance, pascal);
+  return drive - safety * resistance - (acceleration > 0.0 ? safety : 1.0) * acceleration - in(design_->site.wind_allowance, pascal);
 }
 
 void BurnRecorder::set_drafts(BurnRow& row) const {
@@ -78,7 +101,7 @@ void BurnRecorder::set_drafts(BurnRow& row) const {
       const double head = 0.5 * now[i].flow * now[i].flow / (now[i].density * cell.area * cell.area);
       if (i == branch.foot) row.foot_draft = draft(below, total - head);
       total += now[i].buoyancy - sign * now[i].loss;
-      if (b == fire_branch_ && i == branch.first) row.feed_draft = draft(cell.end_height, total - head);
+      if (b == cells.fire_branch && i == branch.first) row.feed_draft = draft(cell.end_height, total - head);
     }
   }
 }
@@ -90,16 +113,16 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
   const Lines& lines = stepper.lines();
   const std::vector<double>& state = stepper.state();
   BurnRow row;
-  row.at = stepper.time() * second;
+  row.at = stepper.moment() * second;
   row.wanted = interval_.wanted_burn * kilogram_per_second;
   row.burning = fire.burn * kilogram_per_second;
   row.air = fire.air * kilogram_per_second;
   row.excess_air_ratio = interval_.wanted_burn > 0.0 ? fire.excess : 0.0;
   row.short_of_air = fire.short_of_air;
-  row.outdoors = kelvins(equations_->air_at(stepper.time(), interval_).outdoor);
+  row.outdoors = kelvins(equations_->air_at(stepper.moment(), interval_).outdoor);
   row.fire = kelvins(fire.temperature);
   for (const BranchCells& b : cells.branches) row.flows.push_back(state[b.flow] * kilogram_per_second);
-  const BranchCells& burning = cells.branches[fire_branch_];
+  const BranchCells& burning = cells.branches[cells.fire_branch];
   row.forward = state[burning.flow] >= 0.0;
   for (const BranchCells& b : cells.branches) {
     if (b.to.kind != EndKind::outdoor_air || b.last == b.first) continue;
@@ -113,6 +136,9 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
   row.condensing = stepper.line_rates()[condensate] * kilogram_per_second;
   row.margin = margin_at(stepper) * pascal;
   set_drafts(row);
+  for (std::size_t i = 0; i < cells.cells.size(); ++i) {
+    if (cells.cells[i].fan != nullptr) row.motors.emplace_back(cells.cells[i].piece, kelvins(equations_->motor_at(i)));
+  }
   if (options_->keep_slices) {
     for (const CellNow& cell : now) {
       row.gas.push_back(kelvins(cell.mean));
@@ -123,6 +149,20 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
   return row;
 }
 
+/// Whether a fan blows while the interval lasts: then nothing holds by itself.
+bool BurnRecorder::fan_runs() const {
+  if (!interval_.powered) return false;
+  for (const Cell& cell : equations_->cells().cells) {
+    if (cell.fan == nullptr) continue;
+    double speed = cell.fan->speed;
+    for (const auto& [piece, switched] : interval_.fan_speeds) {
+      if (piece == cell.piece) speed = switched;
+    }
+    if (speed > 0.0) return true;
+  }
+  return false;
+}
+
 void BurnRecorder::count(const BurnRow& row, double seconds) {
   BurnSummary& s = record_->summary;
   const Time passed = seconds * second;
@@ -130,7 +170,7 @@ void BurnRecorder::count(const BurnRow& row, double seconds) {
   if (burning && !row.forward) s.reversed += passed;
   if (row.short_of_air) s.starved += passed;
   if (burning && row.forward) {
-    if (!holds_from_ && in(row.at, second) >= aids_end_) holds_from_ = in(row.at, second);
+    if (!holds_from_ && in(row.at, second) >= aids_end_ && !fan_runs()) holds_from_ = in(row.at, second);
   } else if (burning) {
     holds_from_.reset();
   }
@@ -144,28 +184,28 @@ void BurnRecorder::count(const BurnRow& row, double seconds) {
 }
 
 void BurnRecorder::add(const BurnStepper& stepper) {
-  const double seconds = stepper.time() - last_step_;
-  last_step_ = stepper.time();
+  const double seconds = stepper.moment() - last_step_;
+  last_step_ = stepper.moment();
   BurnRow row = row_of(stepper);
   count(row, seconds);
   if (stepper.line_rates()[smoke] > breath) record_->summary.smoke_time += seconds * second;
-  const bool due = stepper.time() - last_row_ >= in(options_->cadence, second) || stepper.time() >= interval_.end;
+  const bool due = stepper.moment() - last_row_ >= in(options_->cadence, second) || stepper.moment() >= interval_.end;
   if (!due) return;
-  last_row_ = stepper.time();
+  last_row_ = stepper.moment();
   record_->rows.push_back(std::move(row));
 }
 
 void BurnRecorder::finish(const BurnStepper& stepper) {
   const Lines& lines = stepper.lines();
   BurnSummary& s = record_->summary;
-  s.ran = stepper.time() * second;
+  s.ran = stepper.moment() * second;
   if (holds_from_) s.holds_from = *holds_from_ * second;
   s.smoke = lines[smoke] * kilogram;
   s.wanted = lines[scheduled] * kilogram;
   s.burnt = lines[burnt] * kilogram;
   s.condensate = lines[condensate] * kilogram;
   BurnHeat& heat = s.heat;
-  const double level = equations_->air_at(stepper.time(), interval_).room;
+  const double level = equations_->air_at(stepper.moment(), interval_).room;
   const double* end = stepper.state().data();
   heat.released = lines[released] * joule;
   heat.unburned = lines[unburned] * joule;

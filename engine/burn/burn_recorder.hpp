@@ -4,6 +4,7 @@
 
 #include "engine/burn/burn_record.hpp"
 #include "engine/burn/burn_run.hpp"
+#include "engine/burn/burning_flue.hpp"
 #include "engine/burn/timeline.hpp"
 
 #include <optional>
@@ -14,8 +15,11 @@ namespace fluewright::kernel {
 /// Turns the stepper's states into rows and sums: the way out of the kernel's plain numbers.
 class BurnRecorder {
  public:
-  BurnRecorder(BurnRecord& record, const BurnEquations& equations, const Design& design,
-               const std::vector<SlicedPath>& paths, const BurnOptions& options, const Timeline& timeline);
+  BurnRecorder(BurnRecord& record, const BurningFlue& flue, const Design& design, const BurnOptions& options,
+               const Timeline& timeline);
+
+  /// A damper was moved: the same unknowns under other equations.
+  void use(const BurnEquations& equations);
 
   /// Something was switched; the stepper's rates are those just after.
   void enter(const Interval& interval, const BurnStepper& stepper);
@@ -27,17 +31,17 @@ class BurnRecorder {
   [[nodiscard]] BurnRow row_of(const BurnStepper& stepper);
   [[nodiscard]] double margin_at(const BurnStepper& stepper);
   void set_drafts(BurnRow& row) const;
+  [[nodiscard]] bool fan_runs() const;
   void count(const BurnRow& row, double seconds);
 
   BurnRecord* record_;
   const BurnEquations* equations_;
-  BurnEquations probe_;        ///< to ask for the balance at another flow
+  std::optional<BurnEquations> probe_;  ///< to ask for the balance at another flow
   const Design* design_;
   const BurnOptions* options_;
   Interval interval_;
   double aids_end_;
   double design_flow_;         ///< reaching the fire [kg/s]
-  std::size_t fire_branch_ = 0;
   std::vector<double> begun_;
   std::vector<double> trial_;
   std::vector<double> rate_;

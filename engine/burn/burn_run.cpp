@@ -3,8 +3,8 @@
 #include "engine/burn/burn_run.hpp"
 
 #include "engine/burn/burn_recorder.hpp"
+#include "engine/burn/burning_flue.hpp"
 #include "engine/burn/timeline.hpp"
-#include "engine/layout/path.hpp"
 
 #include <algorithm>
 #include <memory>
@@ -12,14 +12,53 @@
 namespace fluewright {
 namespace {
 
+using kernel::BurningFlue;
+
 bool burns(const FlueNetwork& network) {
-  for (const Branch& branch : network.branches) {
-    for (const Stretch& stretch : branch.stretches) {
-      if (stretch.fire) return true;
-    }
-  }
-  return false;
+  return std::any_of(network.branches.begin(), network.branches.end(), [](const Branch& branch) {
+    return std::any_of(branch.stretches.begin(), branch.stretches.end(), [](const Stretch& s) { return s.fire; });
+  });
 }
+
+/// The run's flue as its dampers stand, made anew whenever one is moved.
+class FlueMaker {
+ public:
+  FlueMaker(const Design& design, const Library& library, const BurnPlan& plan, const kernel::Timeline& timeline,
+            const WoodFuel& fuel, const BurnOptions& options, const FlueNetwork& network)
+      : design_{&design}, library_{&library}, plan_{&plan}, grid_{options.grid}, surround_{surround_of(design)} {
+    const BranchEnd& inlet = network.branches[network.main_path.front()].from;
+    gas_ = std::make_unique<kernel::GasPair>(
+        fuel, inlet.kind == EndKind::outdoor_air ? surround_.outdoor_water : surround_.room_water);
+    const auto [coldest, warmest] = timeline.outdoor_range();
+    air_ = {coldest, warmest, in_kelvin(surround_.room), in(surround_.absolute, pascal), in(surround_.wind, metre_per_second)};
+  }
+
+  /// Nothing where a priming fire finds no tee.
+  [[nodiscard]] std::unique_ptr<BurningFlue> make(const kernel::Interval& interval) const {
+    Design as_it_stands = *design_;
+    for (const auto& [piece, open] : interval.openings) {
+      as_it_stands.pieces[piece].fields["blade_angle"] = (1.0 - open) * 90.0 * degree;
+    }
+    TracedPath traced = trace_path(as_it_stands, *library_);
+    std::optional<std::size_t> hole;
+    if (!plan_->priming.empty()) {
+      const auto tee = kernel::priming_tee(as_it_stands, *library_, traced, plan_->priming.front().tee);
+      if (tee) hole = kernel::open_tee(traced.network, *tee);
+      if (!hole) return nullptr;
+    }
+    return std::make_unique<BurningFlue>(std::move(traced.network), hole, *gas_, air_, grid_, surround_,
+                                         design_->site.outdoor_humidity);
+  }
+
+ private:
+  const Design* design_;
+  const Library* library_;
+  const BurnPlan* plan_;
+  BurnGrid grid_;
+  Surround surround_;
+  std::unique_ptr<kernel::GasPair> gas_;
+  kernel::AirRange air_;
+};
 
 }  // namespace
 
@@ -33,36 +72,37 @@ BurnRecord run_burn(const Design& design, const Library& library, const BurnPlan
     return record;
   }
   const kernel::Timeline timeline{plan, design};
-  const Surround surround = surround_of(design);
   const WoodFuel fuel{wood->analysis, design.fire.moisture, design.fire.unburned_share};
-  const bool room_air = traced.network.branches.front().from.kind == EndKind::room_air;
-  const kernel::GasPair gas{fuel, room_air ? surround.room_water : surround.outdoor_water};
-  std::vector<SlicedPath> paths;
-  std::vector<const SlicedPath*> views;
-  for (const Branch& branch : traced.network.branches) paths.push_back(slice_branch(branch, options.grid.slice));
-  for (const SlicedPath& path : paths) views.push_back(&path);
-  const auto [coldest, warmest] = timeline.outdoor_range();
-  const kernel::AirRange air{coldest, warmest, in_kelvin(surround.room), in(surround.absolute, pascal),
-                             in(surround.wind, metre_per_second)};
-  const kernel::BurnCells cells{views, gas, air, options.grid};
-  kernel::BurnEquations equations{cells, gas, surround, design.site.outdoor_humidity};
-  kernel::BurnStepper stepper{equations, options.accuracy};
-  kernel::BurnRecorder recorder{record, equations, design, paths, options, timeline};
-
-  stepper.start(equations.at_rest(timeline.intervals().front()), 0.0);
+  const FlueMaker maker{design, library, plan, timeline, fuel, options, traced.network};
+  std::unique_ptr<BurningFlue> flue = maker.make(timeline.intervals().front());
+  if (flue == nullptr) {
+    record.end = BurnEnd::no_open_tee;
+    return record;
+  }
+  kernel::BurnStepper stepper{*flue->equations, options.accuracy};
+  kernel::BurnRecorder recorder{record, *flue, design, options, timeline};
+  stepper.start(flue->equations->at_rest(timeline.intervals().front()), 0.0);
   const double length = in(plan.length, second);
   const double longest = in(options.longest_step, second);
   record.end = BurnEnd::done;
+  const kernel::Interval* before = &timeline.intervals().front();
   for (const kernel::Interval& interval : timeline.intervals()) {
+    if (interval.openings != before->openings) {
+      std::unique_ptr<BurningFlue> moved = maker.make(interval);
+      stepper.use(*moved->equations);
+      recorder.use(*moved->equations);
+      flue = std::move(moved);
+    }
+    before = &interval;
     stepper.enter(interval);
     stepper.refresh();
     recorder.enter(interval, stepper);
-    while (record.end == BurnEnd::done && stepper.time() < interval.end) {
+    while (record.end == BurnEnd::done && stepper.moment() < interval.end) {
       if (!stepper.step(interval.end, longest)) {
         record.end = BurnEnd::diverged;
       } else {
         recorder.add(stepper);
-        if (options.go_on && !options.go_on(stepper.time() / length)) record.end = BurnEnd::cancelled;
+        if (options.go_on && !options.go_on(stepper.moment() / length)) record.end = BurnEnd::cancelled;
       }
     }
     if (record.end != BurnEnd::done) break;

@@ -65,6 +65,8 @@ constexpr double most_shrinking = 0.2;
 constexpr double safety = 0.85;
 /// What an error in the share of flue gas may be.
 constexpr double share_error = 4e-3;
+/// What an error in a flap's opening may be.
+constexpr double flap_error = 0.01;
 
 }  // namespace
 
@@ -85,6 +87,12 @@ void BurnStepper::start(std::vector<double> state, double time) {
 void BurnStepper::enter(const Interval& interval) {
   interval_ = interval;
   next_ = interval.goes_on ? std::min(next_, after_bend) : first_step;
+  fresh_ = false;
+}
+
+void BurnStepper::use(BurnEquations& equations) {
+  equations_ = &equations;
+  implicit_ = ImplicitStep{equations.cells()};
   fresh_ = false;
 }
 
@@ -115,6 +123,11 @@ double BurnStepper::error_of(const std::vector<double>& error) const {
   }
   const auto count = static_cast<double>(cells.cells.size());
   double worst = std::max({gas / count, share / count, wall / static_cast<double>(cells.nodes.size())});
+  for (const JunctionCell& j : cells.junctions) {
+    worst = std::max(worst, squared(error[j.base] / (gas_part + relative * std::abs(state_[j.base] - room))));
+    worst = std::max(worst, squared(error[j.base + 1] / share_error));
+  }
+  for (const FlapCell& flap : cells.flaps) worst = std::max(worst, squared(error[flap.unknown] / flap_error));
   for (const BranchCells& b : cells.branches) {
     const double flow = in(accuracy_.flow, kilogram_per_second) + relative * std::abs(state_[b.flow]);
     worst = std::max(worst, squared(error[b.flow] / flow));
@@ -124,7 +137,7 @@ double BurnStepper::error_of(const std::vector<double>& error) const {
 
 double BurnStepper::attempt(double h) {
   const std::size_t size = state_.size();
-  implicit_.prepare(slopes_, state_.data(), 1.0 / (gamma * h), interval_.flow_is_given);
+  implicit_.prepare(slopes_, state_.data(), 1.0 / (gamma * h));
   trial_lines_ = lines_;
   Lines stage_lines = line_rates_;
   std::array<Lines, stages> k{};

@@ -38,12 +38,14 @@ class BurnStepper {
   BurnStepper(BurnEquations& equations, const BurnAccuracy& accuracy);
 
   void start(std::vector<double> state, double time);
+  /// The same unknowns under other equations: a damper was moved.
+  void use(BurnEquations& equations);
   /// What is switched changes: steps begin small again.
   void enter(const Interval& interval);
   /// One accepted step, not beyond `limit` and never longer than `longest`. False where even the shortest step fails.
   [[nodiscard]] bool step(double limit, double longest);
 
-  [[nodiscard]] double time() const { return time_; }
+  [[nodiscard]] double moment() const { return time_; }
   [[nodiscard]] const std::vector<double>& state() const { return state_; }
   [[nodiscard]] const Lines& lines() const { return lines_; }
   [[nodiscard]] const Lines& line_rates() const { return line_rates_; }

@@ -28,10 +28,15 @@ struct BurnEquations::Walk {
   BranchNow now{};
   double pending_loss = 0.0; ///< fittings before the cell that is being entered
   double loss_by_flow = 0.0;
+  double fan_by_flow = 0.0;
   double drive_slope = 0.0;  ///< of the fittings since the last cell, by the temperature of the gas that passes them
 };
 
 /// Still air is taken as this much flow: films and weights have their limits there.
 inline constexpr double still = 1e-9;  // [kg/s]
+
+/// What the feed's mouth exchanges with the room when nothing is drawn through it (chosen: about a hundredth of the air of
+/// a full fire; it must be something, or still air would be a resting point for a fire). A priming fire's tee likewise.
+inline constexpr double mouth_exchange = 1e-4;  // [kg/s]
 
 }  // namespace fluewright::kernel

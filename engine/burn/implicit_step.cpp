@@ -6,32 +6,58 @@ namespace fluewright::kernel {
 
 ImplicitStep::ImplicitStep(const BurnCells& cells)
     : cells_{&cells},
+      branches_{cells.branches.size()},
+      nodes_{cells.junctions.size()},
       forward_(cells.branches.size()),
       pivot_(cells.nodes.size()),
       gas_pivot_(cells.cells.size()),
       carry_(cells.cells.size()),
-      by_flow_(cells.cells.size()),
-      flow_pivot_(cells.branches.size()) {}
-
-void ImplicitStep::prepare(const Slopes& slopes, const double* state, double shift, bool flow_is_given) {
-  slopes_ = &slopes;
-  shift_ = shift;
-  flow_is_given_ = flow_is_given;
-  for (std::size_t b = 0; b < cells_->branches.size(); ++b) {
-    forward_[b] = state[cells_->branches[b].flow] >= 0.0;
-    prepare_branch(b);
-  }
+      ends_(cells.branches.size()) {
+  for (auto& a : answers_) a.resize(cells.cells.size());
+  const auto size = static_cast<Eigen::Index>(branches_ + 3 * nodes_);
+  border_ = Eigen::MatrixXd::Zero(size, size);
+  outer_ = Eigen::VectorXd::Zero(size);
 }
 
-void ImplicitStep::eliminate_wall(const Cell& cell, const CellSlopes& c) {
-  const double* link = slopes_->links.data() + cell.first_node;
-  double* pivot = pivot_.data() + cell.first_node;
-  const WallNode* node = cells_->nodes.data() + cell.first_node;
-  double behind = c.outer;
-  for (std::size_t j = cell.node_count; j-- > 0;) {
-    const double inward = j > 0 ? link[j - 1] : c.by_wall + c.wet;
-    pivot[j] = node[j].capacity * shift_ + behind + inward;
-    behind = inward - inward * inward / pivot[j];
+const BranchEnd& ImplicitStep::source(std::size_t index) const {
+  return forward_[index] ? cells_->branches[index].from : cells_->branches[index].to;
+}
+const BranchEnd& ImplicitStep::sink(std::size_t index) const {
+  return forward_[index] ? cells_->branches[index].to : cells_->branches[index].from;
+}
+
+void ImplicitStep::prepare(const Slopes& slopes, const double* state, double shift) {
+  slopes_ = &slopes;
+  shift_ = shift;
+  for (std::size_t b = 0; b < branches_; ++b) {
+    forward_[b] = state[cells_->branches[b].flow] >= 0.0;
+    eliminate_walls(b);
+    ends_[b] = {};
+    ends_[b][by_flow] = answer_to(b, by_flow);
+    if (source(b).kind != EndKind::node) continue;
+    ends_[b][by_arriving_gas] = answer_to(b, by_arriving_gas);
+    ends_[b][by_arriving_share] = answer_to(b, by_arriving_share);
+  }
+  fill_border();
+}
+
+void ImplicitStep::eliminate_walls(std::size_t index) {
+  const BranchCells& branch = cells_->branches[index];
+  for (std::size_t i = branch.first; i < branch.last; ++i) {
+    const Cell& cell = cells_->cells[i];
+    const CellSlopes& c = slopes_->cells[i];
+    const double* link = slopes_->links.data() + cell.first_node;
+    double* pivot = pivot_.data() + cell.first_node;
+    const WallNode* node = cells_->nodes.data() + cell.first_node;
+    double behind = c.outer;
+    for (std::size_t j = cell.node_count; j-- > 0;) {
+      const double inward = j > 0 ? link[j - 1] : c.by_wall + c.wet;
+      pivot[j] = node[j].capacity * shift_ + behind + inward;
+      behind = inward - inward * inward / pivot[j];
+    }
+    const double through_wall = c.by_wall / pivot[0];
+    gas_pivot_[i] = c.storage * shift_ + c.by_own - through_wall * c.wall_by_gas;
+    carry_[i] = (c.by_entering + through_wall * c.wall_by_entering) / gas_pivot_[i];
   }
 }
 
@@ -58,58 +84,46 @@ double ImplicitStep::given_around(const BranchCells& branch, std::size_t cell) c
   return 0.0;
 }
 
-void ImplicitStep::prepare_branch(std::size_t index) {
+ImplicitStep::Carried ImplicitStep::answer_to(std::size_t index, Cause cause) {
   const BranchCells& branch = cells_->branches[index];
   const BranchSlopes& bs = slopes_->branches[index];
-  const bool forward = forward_[index];
-  const std::size_t count = branch.last - branch.first;
+  const double flow = cause == by_flow ? 1.0 : 0.0;
   Carried in;
-  for (std::size_t n = 0; n < count; ++n) {
-    const std::size_t i = forward ? branch.first + n : branch.last - 1 - n;
+  in.gas = cause == by_arriving_gas ? 1.0 : 0.0;
+  in.share = cause == by_arriving_share ? 1.0 : 0.0;
+  in.drive = flow * bs.by_flow + in.gas * bs.by_arriving_gas;
+  for (std::size_t n = 0; n < branch.last - branch.first; ++n) {
+    const std::size_t i = at(branch, index, n);
     const Cell& cell = cells_->cells[i];
     const CellSlopes& c = slopes_->cells[i];
-    eliminate_wall(cell, c);
     const double* pivot = pivot_.data() + cell.first_node;
-    const double through_wall = c.by_wall / pivot[0];
-    gas_pivot_[i] = c.storage * shift_ + c.by_own - through_wall * c.wall_by_gas;
-    carry_[i] = (c.by_entering + through_wall * c.wall_by_entering) / gas_pivot_[i];
     if (i == bs.fire_into) {
-      in.gas = bs.fire_by_entering * in.gas + bs.fire_by_flow;
-      in.share = bs.fire_share_by_entering * in.share + bs.fire_share_by_flow;
+      in.gas = bs.fire_by_entering * in.gas + bs.fire_by_flow * flow;
+      in.share = bs.fire_share_by_entering * in.share + bs.fire_share_by_flow * flow;
     }
-    ByFlow& own = by_flow_[i];
+    Answer& own = answers_[cause][i];
     own.share = c.renewal * in.share / (shift_ + c.renewal);
-    own.gas = carry_[i] * in.gas +
-              (c.by_flow + c.by_share * own.share + c.by_share_entering * in.share +
-               through_wall * (c.wall_by_flow + c.wall_by_share * own.share) + in.regained * given_around(branch, i)) /
-                  gas_pivot_[i];
-    if (forward && in_riser(branch, i)) {
-      const double first = (c.wall_by_entering * in.gas + c.wall_by_gas * own.gas + c.wall_by_flow + c.wall_by_share * own.share) /
-                           pivot[0];
+    const double into_wall = c.wall_by_flow * flow + c.wall_by_share * own.share;
+    own.gas = carry_[i] * in.gas + (c.by_flow * flow + c.by_share * own.share + c.by_share_entering * in.share +
+                                    c.by_wall / pivot[0] * into_wall + in.regained * given_around(branch, i)) /
+                                       gas_pivot_[i];
+    if (forward_[index] && in_riser(branch, i)) {
+      const double first = (c.wall_by_entering * in.gas + c.wall_by_gas * own.gas + into_wall) / pivot[0];
       in.regained += c.outer * outermost(cell, first);
     }
     in.drive += c.drive_by_entering * in.gas + c.drive_by_own * own.gas;
     in.gas = own.gas;
     in.share = own.share;
   }
-  flow_pivot_[index] = branch.inertia * shift_ - bs.by_flow - in.drive;
+  return in;
 }
 
-void ImplicitStep::solve(std::vector<double>& u) {
-  for (std::size_t b = 0; b < cells_->branches.size(); ++b) solve_branch(b, u);
-}
-
-void ImplicitStep::solve_branch(std::size_t index, std::vector<double>& u) {
+ImplicitStep::Carried ImplicitStep::sweep(std::size_t index, std::vector<double>& u) {
   const BranchCells& branch = cells_->branches[index];
   const BranchSlopes& bs = slopes_->branches[index];
-  const bool forward = forward_[index];
-  const std::size_t count = branch.last - branch.first;
-  const auto at = [&](std::size_t n) { return forward ? branch.first + n : branch.last - 1 - n; };
-
-  // Walls from the outside in, gas along the flow, with the flow as it is.
   Carried in;
-  for (std::size_t n = 0; n < count; ++n) {
-    const std::size_t i = at(n);
+  for (std::size_t n = 0; n < branch.last - branch.first; ++n) {
+    const std::size_t i = at(branch, index, n);
     const Cell& cell = cells_->cells[i];
     const CellSlopes& c = slopes_->cells[i];
     const double* link = slopes_->links.data() + cell.first_node;
@@ -130,22 +144,30 @@ void ImplicitStep::solve_branch(std::size_t index, std::vector<double>& u) {
             in.regained * given_around(branch, i)) /
                gas_pivot_[i] +
            carry_[i] * in.gas;
-    if (forward && in_riser(branch, i)) {
-      double node_step = (wall[0] + c.wall_by_entering * in.gas + c.wall_by_gas * x[0]) / pivot[0];
-      for (std::size_t j = 1; j < cell.node_count; ++j) node_step = (wall[j] + link[j - 1] * node_step) / pivot[j];
-      in.regained += c.outer * node_step;
+    if (forward_[index] && in_riser(branch, i)) {
+      double step = (wall[0] + c.wall_by_entering * in.gas + c.wall_by_gas * x[0]) / pivot[0];
+      for (std::size_t j = 1; j < cell.node_count; ++j) step = (wall[j] + link[j - 1] * step) / pivot[j];
+      in.regained += c.outer * step;
     }
     in.drive += c.drive_by_entering * in.gas + c.drive_by_own * x[0];
     in.gas = x[0];
     in.share = x[1];
   }
-  double& flow = u[branch.flow];
-  flow = flow_is_given_ ? 0.0 : (branch.inertia * flow + in.drive) / flow_pivot_[index];
+  return in;
+}
 
-  // What the flow's step adds; then the walls from the inside out.
-  double entered = 0.0;
-  for (std::size_t n = 0; n < count; ++n) {
-    const std::size_t i = at(n);
+/// What flow and arriving gas add; then the walls from the inside out.
+void ImplicitStep::complete(std::size_t index, std::vector<double>& u) const {
+  const BranchCells& branch = cells_->branches[index];
+  const BranchSlopes& bs = slopes_->branches[index];
+  const BranchEnd& from = source(index);
+  const bool of_node = from.kind == EndKind::node;
+  const double flow = outer_(flow_at(index));
+  double entered = of_node ? outer_(gas_at(from.node)) : 0.0;
+  const double arriving = entered;
+  const double share = of_node ? outer_(share_at(from.node)) : 0.0;
+  for (std::size_t n = 0; n < branch.last - branch.first; ++n) {
+    const std::size_t i = at(branch, index, n);
     const Cell& cell = cells_->cells[i];
     const CellSlopes& c = slopes_->cells[i];
     if (i == bs.fire_into) entered = bs.fire_by_entering * entered + bs.fire_by_flow * flow;
@@ -153,37 +175,55 @@ void ImplicitStep::solve_branch(std::size_t index, std::vector<double>& u) {
     const double* pivot = pivot_.data() + cell.first_node;
     double* x = u.data() + cell.base;
     double* wall = x + 2;
-    x[0] += by_flow_[i].gas * flow;
-    x[1] += by_flow_[i].share * flow;
-    wall[0] = (wall[0] + c.wall_by_entering * entered + c.wall_by_gas * x[0] +
-               (c.wall_by_flow + c.wall_by_share * by_flow_[i].share) * flow) /
+    double added = answers_[by_flow][i].share * flow;
+    x[0] += answers_[by_flow][i].gas * flow;
+    if (of_node) {
+      added += answers_[by_arriving_share][i].share * share;
+      x[0] += answers_[by_arriving_gas][i].gas * arriving + answers_[by_arriving_share][i].gas * share;
+    }
+    x[1] += added;
+    wall[0] = (wall[0] + c.wall_by_entering * entered + c.wall_by_gas * x[0] + c.wall_by_flow * flow + c.wall_by_share * added) /
               pivot[0];
     for (std::size_t j = 1; j < cell.node_count; ++j) wall[j] = (wall[j] + link[j - 1] * wall[j - 1]) / pivot[j];
     entered = x[0];
   }
 }
 
-void ImplicitStep::add_lines(const std::vector<double>& u, const GasPair& gas, Lines& lines) const {
-  for (std::size_t b = 0; b < cells_->branches.size(); ++b) {
-    const BranchCells& branch = cells_->branches[b];
+void ImplicitStep::solve(std::vector<double>& u) {
+  Eigen::VectorXd right = Eigen::VectorXd::Zero(outer_.size());
+  std::vector<Carried> swept(branches_);
+  for (std::size_t b = 0; b < branches_; ++b) {
     const BranchSlopes& bs = slopes_->branches[b];
-    for (std::size_t i = branch.first; i < branch.last; ++i) {
-      const Cell& cell = cells_->cells[i];
-      const CellSlopes& c = slopes_->cells[i];
-      lines[latent] -= c.wet * u[cell.base + 2];
-      if (cell.place == Place::jacket) continue;
-      const bool outside = cell.place == Place::outdoors || cell.place == Place::attic || cell.under_sky;
-      lines[outside ? to_outdoors : to_room] += c.outer * u[cell.base + 1 + cell.node_count];
+    const double given = u[cells_->branches[b].flow];
+    swept[b] = sweep(b, u);
+    right(flow_at(b)) = bs.held ? given : bs.inertia * given + swept[b].drive;
+    for (const auto& [end, sign] : {std::pair{&cells_->branches[b].from, -1.0}, std::pair{&cells_->branches[b].to, 1.0}}) {
+      if (end->kind == EndKind::node) right(pressure_at(end->node)) += sign * given;
     }
-    const double burn = bs.burn_by_flow * u[branch.flow];
-    lines[released] += burn * gas.heat_per_fuel();
-    lines[unburned] += burn * (gas.heat_per_fuel() - gas.heat_to_gas());
-    lines[burnt] += burn;
-    const std::size_t last = forward_[b] ? branch.last - 1 : branch.first;
-    const BranchEnd& sink = forward_[b] ? branch.to : branch.from;
-    lines[sink.kind == EndKind::room_air ? out_of_mouth : out_of_cap] +=
-        slopes_->cells[last].out_heat * u[cells_->cells[last].base] + bs.leaving_by_flow * u[branch.flow];
+    const BranchEnd& into = sink(b);
+    if (into.kind != EndKind::node || cells_->branches[b].first == cells_->branches[b].last) continue;
+    right(gas_at(into.node)) += bs.out_heat * swept[b].gas;
+    right(share_at(into.node)) += bs.out_flow * swept[b].share;
   }
+  for (std::size_t n = 0; n < nodes_; ++n) {
+    const NodeSlopes& node = slopes_->nodes[n];
+    right(gas_at(n)) += node.storage * u[cells_->junctions[n].base];
+    right(share_at(n)) += node.mass * u[cells_->junctions[n].base + 1];
+  }
+  if (branches_ == 1 && nodes_ == 0) {
+    outer_(0) = right(0) / border_(0, 0);
+  } else {
+    outer_ = factors_.solve(right);
+  }
+  for (std::size_t b = 0; b < branches_; ++b) {
+    complete(b, u);
+    u[cells_->branches[b].flow] = outer_(flow_at(b));
+  }
+  for (std::size_t n = 0; n < nodes_; ++n) {
+    u[cells_->junctions[n].base] = outer_(gas_at(n));
+    u[cells_->junctions[n].base + 1] = outer_(share_at(n));
+  }
+  for (const FlapCell& flap : cells_->flaps) u[flap.unknown] /= shift_ + 1.0 / flap_time;
 }
 
 }  // namespace fluewright::kernel

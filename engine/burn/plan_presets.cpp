@@ -28,42 +28,46 @@ Time fire(BurnPlan& plan, const Design& design, Time at, int loads) {
   return now;
 }
 
-/// The design's first piece of one of these types.
-const Piece* first_of(const Design& design, std::initializer_list<std::string_view> types) {
+/// Every fan of the design off from the beginning.
+void still_fans(BurnPlan& plan, const Design& design, const Library& library) {
   for (const Piece& piece : design.pieces) {
-    if (std::find(types.begin(), types.end(), piece.type) != types.end()) return &piece;
+    const PieceType* type = library.piece_type(piece.type);
+    if (type != nullptr && (type->shape == "fan" || type->shape == "fan_head")) plan.fans.push_back({{}, piece.id, 0.0, {}});
   }
-  return nullptr;
 }
 
-BurnPlan spring(const Design& design, std::string_view name, Time lit) {
+BurnPlan spring(const Design& design, const Library& library, std::string_view name, Time lit) {
   BurnPlan plan;
   plan.name = std::string{name};
   plan.length = 4.0 * hour;
   plan.outdoors = design.room.temperature + colder_house;
+  still_fans(plan, design, library);
   fire(plan, design, lit, 3);
   return plan;
 }
 
 }  // namespace
 
-std::optional<BurnPlan> preset_plan(std::string_view id, const Design& design, const Library&) {
+std::optional<BurnPlan> preset_plan(std::string_view id, const Design& design, const Library& library) {
   const auto preset = std::find_if(plan_presets.begin(), plan_presets.end(), [&](const PlanPreset& p) { return p.id == id; });
   if (preset == plan_presets.end()) return std::nullopt;
-  if (id == "spring_start") return spring(design, preset->name, {});
+  if (id == "spring_start") return spring(design, library, preset->name, {});
   if (id == "primed_start") {
     PrimingFire priming;
     priming.lasts = 6.0 * minute;
     priming.starter = 400.0 * gram;
-    BurnPlan plan = spring(design, preset->name, priming.lasts);
+    BurnPlan plan = spring(design, library, preset->name, priming.lasts);
     plan.priming.push_back(priming);
     return plan;
   }
   if (id == "top_fan_start" || id == "side_inducer_start") {
-    const Piece* fan = id == "top_fan_start" ? first_of(design, {"fan_top"}) : first_of(design, {"fan_side"});
-    if (fan == nullptr) return std::nullopt;
-    BurnPlan plan = spring(design, preset->name, 1.0 * minute);
-    plan.fans.push_back({{}, fan->id, 1.0, fan_minutes});
+    const std::string_view wanted = id == "top_fan_start" ? "fan_top" : "fan_side";
+    const auto fan = std::find_if(design.pieces.begin(), design.pieces.end(), [&](const Piece& p) { return p.type == wanted; });
+    if (fan == design.pieces.end()) return std::nullopt;
+    BurnPlan plan = spring(design, library, preset->name, 1.0 * minute);
+    for (FanSwitch& f : plan.fans) {
+      if (f.fan == fan->id) f = {{}, fan->id, 1.0, fan_minutes};
+    }
     return plan;
   }
   BurnPlan plan;

@@ -23,7 +23,7 @@ DesignFlow design_flow_now(const DesignFlowQuestion& q, const kernel::BurnEquati
   d.flue_gas = last.flow * kilogram_per_second;
   d.fire_temperature = kelvins(equations.fire_now().temperature);
   const double safety = q.flow_safety;
-  d.margin = (b.from + b.buoyancy - safety * b.resistance - (b.acceleration > 0.0 ? safety : 1.0) * b.acceleration - b.to) *
+  d.margin = (b.from + b.buoyancy + b.fan - safety * b.resistance - (b.acceleration > 0.0 ? safety : 1.0) * b.acceleration - b.to) *
                  pascal -
              q.wind_allowance;
   return d;
@@ -39,7 +39,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuesti
   const kernel::GasPair gas{*q.fuel, room_air ? s.room_water : s.outdoor_water};
   const double outdoors = in_kelvin(s.outdoor);
   const kernel::AirRange air{outdoors, outdoors, in_kelvin(s.room), in(s.absolute, pascal), in(s.wind, metre_per_second)};
-  const kernel::BurnCells cells{{&path}, gas, air, grid};
+  const kernel::BurnCells cells{path, gas, air, grid};
   kernel::BurnEquations equations{cells, gas, s, outdoor_humidity};
   kernel::BurnStepper stepper{equations, accuracy};
 
@@ -49,6 +49,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuesti
   interval.outdoor_begin = interval.outdoor_end = outdoors;
   interval.depressurisation = in(s.depressurisation, pascal);
   interval.flow_is_given = true;
+  interval.powered = false;  // the margin is what is left with every fan standing still
   std::vector<double> state = equations.at_rest(interval);
   state[cells.branches.front().flow] = interval.wanted_burn * q.excess_air_ratio * gas.air_per_fuel();
   stepper.start(std::move(state), 0.0);
@@ -57,7 +58,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuesti
   std::vector<DesignFlow> found;
   for (const BenchAge age : {BenchAge::cold_bench, BenchAge::one_hour}) {
     const double until = in(*wall_age(age), second);
-    while (stepper.time() < until) {
+    while (stepper.moment() < until) {
       if (!stepper.step(until, longest_step)) return std::nullopt;
     }
     DesignFlow d = design_flow_now(q, equations, age);

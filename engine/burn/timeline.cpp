@@ -118,6 +118,7 @@ void Timeline::fill(Interval& interval, const BurnPlan& plan, const Design& desi
   interval.outdoor_begin = outdoor_at(interval.begin, plan, design);
   interval.outdoor_end = outdoor_at(interval.end, plan, design);
   const bool powered = std::none_of(plan.cuts.begin(), plan.cuts.end(), [&](const PowerCut& c) { return within(c, t); });
+  interval.powered = powered;
   const HoodSwitch* hood = latest(plan.hoods, t, [](const HoodSwitch&) { return true; });
   const VolumeFlow exhaust = !powered ? VolumeFlow{} : hood != nullptr ? hood->exhaust : design.room.exhaust_flow;
   Pressure drawn = design.room.extra_depressurisation;
@@ -129,7 +130,7 @@ void Timeline::fill(Interval& interval, const BurnPlan& plan, const Design& desi
     const auto of_piece = [&](const FanSwitch& f) { return f.fan == piece.id; };
     if (const FanSwitch* f = latest(plan.fans, t, of_piece)) {
       const bool over = f->runs_for && s(f->at + *f->runs_for) <= t + same_moment;
-      const double speed = powered && !over ? f->speed.value() : 0.0;
+      const double speed = over ? 0.0 : f->speed.value();
       interval.fan_speeds.emplace_back(static_cast<std::size_t>(&piece - design.pieces.data()), speed);
     }
     const auto moved = [&](const PieceMove& m) { return m.piece == piece.id; };

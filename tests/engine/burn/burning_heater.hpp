@@ -31,7 +31,7 @@ struct BurningHeater {
     gas = std::make_unique<kernel::GasPair>(usual_wood(), surround.room_water);
     const kernel::AirRange air{outdoors, outdoors, in_kelvin(surround.room), in(surround.absolute, pascal),
                                in(surround.wind, metre_per_second)};
-    cells = std::make_unique<kernel::BurnCells>(std::vector<const SlicedPath*>{&path}, *gas, air, grid);
+    cells = std::make_unique<kernel::BurnCells>(path, *gas, air, grid);
     equations = std::make_unique<kernel::BurnEquations>(*cells, *gas, surround, day.site.outdoor_humidity);
     interval.end = hours * 3600.0;
     interval.wanted_burn = kilograms_per_hour / 3600.0;
@@ -45,7 +45,7 @@ struct BurningHeater {
 
   /// Steps to a time; false where a step fails.
   [[nodiscard]] static bool run(kernel::BurnStepper& stepper, double until, double longest = 600.0) {
-    while (stepper.time() < until) {
+    while (stepper.moment() < until) {
       if (!stepper.step(until, longest)) return false;
     }
     return true;

@@ -119,10 +119,11 @@ TEST(Burn, the_implicit_step_solves_the_slopes_it_was_given) {
   state[b.flow()] = 0.02;
   std::vector<double> rate(state.size());
   b.interval.wanted_burn = 0.0;
+  b.interval.flow_is_given = true;
   b.equations->rates(0.0, b.interval, state.data(), rate.data(), nullptr, &slopes);
   kernel::ImplicitStep step{*b.cells};
   const double shift = 0.2;
-  step.prepare(slopes, state.data(), shift, true);
+  step.prepare(slopes, state.data(), shift);
   std::vector<double> r(state.size(), 0.0);
   for (const kernel::Cell& cell : b.cells->cells) {
     if (cell.place == Place::mass) r[cell.base] = 0.01;

@@ -55,7 +55,7 @@ struct HeatedWall {
     grid.first_node = 1.0 * millimetre;
     path = slice_branch(branch, grid.slice);
     gas = std::make_unique<kernel::GasPair>(usual_wood(), 0.0);
-    cells = std::make_unique<kernel::BurnCells>(std::vector<const SlicedPath*>{&path}, *gas,
+    cells = std::make_unique<kernel::BurnCells>(path, *gas,
                                                 kernel::AirRange{293.15, 293.15, hot}, grid);
     equations = std::make_unique<kernel::BurnEquations>(*cells, *gas, surround, 0.0);
     interval.end = 1e7;
@@ -82,7 +82,7 @@ struct HeatedWall {
     kernel::BurnStepper stepper{*equations, BurnAccuracy{}.scaled(0.02)};
     stepper.start(begun(), 0.0);
     stepper.enter(interval);
-    while (stepper.time() < seconds) {
+    while (stepper.moment() < seconds) {
       if (!stepper.step(seconds, 1e6)) return {};
     }
     return stepper.state();
