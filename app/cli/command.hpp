@@ -29,6 +29,9 @@ struct Command {
 
 [[nodiscard]] Command add_burn(CLI::App& parser);
 [[nodiscard]] Command add_check(CLI::App& parser);
+[[nodiscard]] Command add_findings(CLI::App& parser);
+[[nodiscard]] Command add_remedies(CLI::App& parser);
+[[nodiscard]] Command add_limits(CLI::App& parser);
 [[nodiscard]] Command add_explain(CLI::App& parser);
 [[nodiscard]] Command add_pieces(CLI::App& parser);
 [[nodiscard]] Command add_demos(CLI::App& parser);

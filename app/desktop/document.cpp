@@ -59,6 +59,7 @@ void Document::refresh() {
   const Design& shown = design();
   geometries_ = fluewright::geometries(shown, *library_);
   assessment_ = assess(shown, *library_);
+  findings_ = all_findings(shown, *library_, assessment_);
   // A preview may lack the selected piece for a moment; only a real edit lets go of it.
   if (!preview_ && !selected_.empty() && shown.piece(selected_) == nullptr) select({});
   if (!pointed_.piece.empty() && shown.piece(pointed_.piece) == nullptr) point_at({});

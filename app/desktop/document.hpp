@@ -4,7 +4,7 @@
 
 #include "app/shared/design_file.hpp"
 #include "app/shared/units.hpp"
-#include "engine/solve/assessment.hpp"
+#include "engine/advice/findings.hpp"
 
 #include <QObject>
 #include <QString>
@@ -28,6 +28,8 @@ class Document : public QObject {
   [[nodiscard]] const Design& design() const;
   /// The answer to exactly that design.
   [[nodiscard]] const Assessment& assessment() const { return assessment_; }
+  /// Everything worth saying of it, most serious first.
+  [[nodiscard]] const std::vector<Finding>& findings() const { return findings_; }
   [[nodiscard]] const std::vector<PieceGeometry>& geometries() const { return geometries_; }
 
   [[nodiscard]] QUndoStack& undo_stack() { return undo_stack_; }
@@ -86,6 +88,7 @@ class Document : public QObject {
   DesignDocument file_;
   std::optional<Design> preview_;
   Assessment assessment_;
+  std::vector<Finding> findings_;
   std::vector<PieceGeometry> geometries_;
   QUndoStack undo_stack_;
   PieceId selected_;

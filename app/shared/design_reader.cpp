@@ -43,6 +43,7 @@ class Reader {
   std::optional<PortRef> read_port(const ordered_json& json, const std::string& owner);
   void read_walls();
   void read_fans();
+  void read_acknowledged();
   std::optional<FieldValue> read_value(const ordered_json& json, const FieldSpec& spec, const std::string& subject);
 
   const ordered_json& file_;
@@ -66,7 +67,7 @@ std::optional<FieldValue> Reader::read_value(const ordered_json& json, const Fie
 }
 
 void Reader::read_conditions() {
-  for (const char* section : {"site", "room", "fire"}) {
+  for (const char* section : {"site", "room", "fire", "house"}) {
     ordered_json kept = ordered_json::object();
     const auto found = file_.find(section);
     if (found != file_.end()) {
@@ -252,6 +253,19 @@ void Reader::read_fans() {
   keep_under(document_.unknown, "fans", std::move(kept));
 }
 
+void Reader::read_acknowledged() {
+  const auto found = file_.find("acknowledged");
+  if (found == file_.end()) return;
+  ordered_json kept = ordered_json::object();
+  for (const ordered_json& json : *found) {
+    ordered_json kept_here = ordered_json::object();
+    keep_unknown(json, {"finding", "piece", "reason"}, kept_here);
+    keep_under(kept, std::to_string(document_.design.acknowledged.size()), std::move(kept_here));
+    document_.design.acknowledged.push_back({text_in(json, "finding"), text_in(json, "piece"), text_in(json, "reason")});
+  }
+  keep_under(document_.unknown, "acknowledged", std::move(kept));
+}
+
 ReadResult Reader::read() {
   document_.file_version = file_.at("fluewright_design").get<int>();
   document_.unknown = ordered_json::object();
@@ -263,9 +277,10 @@ ReadResult Reader::read() {
   read_joints();
   read_walls();
   read_fans();
+  read_acknowledged();
   keep_unknown(file_,
-               {"fluewright_design", "title", "scene", "site", "room", "fire", "pieces", "joints", "walls", "fans",
-                "notes"},
+               {"fluewright_design", "title", "scene", "site", "room", "fire", "house", "pieces", "joints", "walls", "fans",
+                "acknowledged", "notes"},
                document_.unknown);
   if (document_.file_version > current_file_version) {
     document_.read_only = true;

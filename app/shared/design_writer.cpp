@@ -31,6 +31,27 @@ ordered_json section_json(const Design& design, const Library& library, std::str
   return json;
 }
 
+/// Of the house only what differs from the usual: most designs say nothing of it.
+ordered_json house_json(const Design& design, const Library& library) {
+  ordered_json json = ordered_json::object();
+  for (const Condition& condition : conditions()) {
+    if (!condition.key.starts_with("house")) continue;
+    const FieldSpec& spec = *library.condition(condition.key);
+    if (condition.get(design) == spec.fallback) continue;
+    json[file_key(spec.kind, spec.key.substr(spec.key.find('.') + 1))] =
+        to_file_value(condition.get(design), spec.kind, spec.key);
+  }
+  return json;
+}
+
+ordered_json acknowledged_json(const Acknowledgement& acknowledged, const ordered_json& kept) {
+  ordered_json json = {{"finding", acknowledged.finding}};
+  put_text(json, "piece", acknowledged.piece);
+  json["reason"] = acknowledged.reason;
+  put_back(json, kept);
+  return json;
+}
+
 ordered_json millimetres(std::int32_t counts) {
   const double number = in(static_cast<double>(counts) * grid_count, millimetre);
   return shortest_number(number, counts, [](double read) { return static_cast<double>(std::lround(read * 10.0)); });
@@ -104,6 +125,9 @@ std::string write_design_text(const DesignDocument& document, const Library& lib
     file[section] = section_json(design, library, section);
     put_back(file[section], kept_under(kept, section));
   }
+  ordered_json house = house_json(design, library);
+  put_back(house, kept_under(kept, "house"));
+  if (!house.empty()) file["house"] = std::move(house);
   file["pieces"] = ordered_json::array();
   for (const Piece& piece : design.pieces) {
     file["pieces"].push_back(piece_json(piece, library, kept_under(kept_under(kept, "pieces"), piece.id)));
@@ -120,6 +144,13 @@ std::string write_design_text(const DesignDocument& document, const Library& lib
     file["fans"] = ordered_json::array();
     for (const FanSheet& sheet : design.fans) {
       file["fans"].push_back(fan_sheet_json(sheet, library, kept_under(kept_under(kept, "fans"), sheet.id)));
+    }
+  }
+  if (!design.acknowledged.empty()) {
+    file["acknowledged"] = ordered_json::array();
+    for (const Acknowledgement& acknowledged : design.acknowledged) {
+      const std::string number = std::to_string(file["acknowledged"].size());
+      file["acknowledged"].push_back(acknowledged_json(acknowledged, kept_under(kept_under(kept, "acknowledged"), number)));
     }
   }
   put_text(file, "notes", design.notes);

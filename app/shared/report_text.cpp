@@ -4,6 +4,7 @@
 #include "app/shared/report.hpp"
 #include "app/shared/text_table.hpp"
 #include "app/shared/words.hpp"
+#include "engine/advice/findings.hpp"
 
 #include <fmt/format.h>
 
@@ -192,6 +193,9 @@ std::string finding_lines(const Design& design, const Library& library, const As
   for (const Finding& finding : assessment.findings) {
     const std::string text = fmt::format("{}: {}", word(finding.severity), sentence(finding, design, library, units));
     lines += wrapped(text, line_width, step_in, step_in);
+    if (const Acknowledgement* acknowledged = acknowledgement_of(finding, design)) {
+      lines += wrapped("acknowledged: " + acknowledged->reason, line_width, 2 * step_in, step_in);
+    }
   }
   return lines;
 }

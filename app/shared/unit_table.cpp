@@ -39,6 +39,7 @@ constexpr Row rows[] = {
     {Meaning::ratio, {"", 1.0, 2, trimmed}, {"", 1.0, 2, trimmed}},
     {Meaning::count, {"", 1.0, 0, fixed}, {"", 1.0, 0, fixed}},
     {Meaning::pressure, {"Pa", 1.0, 1, fixed}, {"in w.c.", inch_of_water.value(), 3, fixed}},
+    {Meaning::floor_load, {"kPa", 1000.0, 1, trimmed}, {"psf", pound * standard_gravity.value() / (0.3048 * 0.3048), 0, fixed}},
     {Meaning::temperature, {"°C", 1.0, 0, fixed, celsius_zero}, {"°F", fahrenheit_step, 0, fixed, fahrenheit_zero}},
     {Meaning::temperature_step, {"K", 1.0, 0, fixed}, {"°F", fahrenheit_step, 0, fixed}},
     {Meaning::mass_flow_hourly, {"kg/h", 1.0 / 3600.0, 2, trimmed}, {"lb/h", pound / 3600.0, 2, trimmed}},

@@ -31,6 +31,7 @@ enum class Meaning {
   ratio,
   count,
   pressure,
+  floor_load,
   temperature,
   temperature_step,
   mass_flow_hourly,
@@ -66,7 +67,7 @@ struct Shown {
 [[nodiscard]] double in_shown_unit(VolumeFlow, UnitSystem);
 
 [[nodiscard]] Shown show(Length, UnitSystem, Meaning = Meaning::small_length);
-[[nodiscard]] Shown show(Pressure, UnitSystem);
+[[nodiscard]] Shown show(Pressure, UnitSystem, Meaning = Meaning::pressure);
 [[nodiscard]] Shown show(Temperature, UnitSystem);
 [[nodiscard]] Shown show(MassFlow, UnitSystem, Meaning = Meaning::mass_flow_hourly);
 [[nodiscard]] Shown show(Velocity, UnitSystem);

@@ -128,7 +128,7 @@ Shown show(Length length, UnitSystem system, Meaning meaning) {
   return {feet_text(in(length, inch), meaning == Meaning::drawn_length || meaning == Meaning::drawn_height), ""};
 }
 
-Shown show(Pressure value, UnitSystem system) { return plain(in(value, pascal), Meaning::pressure, system); }
+Shown show(Pressure value, UnitSystem system, Meaning meaning) { return plain(in(value, pascal), meaning, system); }
 Shown show(Temperature value, UnitSystem system) { return plain(in_kelvin(value), Meaning::temperature, system); }
 Shown show(TemperatureDifference value, UnitSystem system) {
   return plain(in(value, kelvin), Meaning::temperature_step, system);
@@ -162,6 +162,7 @@ struct ShowField {
   Meaning meaning;
 
   Shown operator()(Length v) const { return show(v, system, meaning); }
+  Shown operator()(Pressure v) const { return show(v, system, meaning); }
   Shown operator()(MassFlow v) const { return show(v, system, meaning); }
   Shown operator()(Power v) const { return show(v, system, meaning); }
   Shown operator()(Ratio v) const { return show(v, system, meaning); }
@@ -184,7 +185,7 @@ Meaning meaning_of(FieldKind kind, std::string_view key) {
   switch (kind) {
     case FieldKind::length:
       if (ends_with("altitude")) return Meaning::altitude;
-      if (ends_with("house_height") || ends_with("neutral_plane")) return Meaning::drawn_height;
+      if (ends_with("house_height") || ends_with("neutral_plane") || ends_with("highest_near")) return Meaning::drawn_height;
       if (key == "length" || ends_with("_length")) return Meaning::drawn_length;
       return Meaning::small_length;
     case FieldKind::angle:
@@ -195,6 +196,7 @@ Meaning meaning_of(FieldKind kind, std::string_view key) {
     case FieldKind::count:
       return Meaning::count;
     case FieldKind::pressure:
+      if (ends_with("floor_capacity")) return Meaning::floor_load;
       return Meaning::pressure;
     case FieldKind::temperature:
       return Meaning::temperature;

@@ -41,6 +41,10 @@ constexpr Condition all_conditions[] = {
     condition<&Design::fire, &Fire::wanted_excess_air>("fire.wanted_excess_air", FieldKind::ratio),
     condition<&Design::fire, &Fire::unburned_share>("fire.unburned_share", FieldKind::ratio),
     condition<&Design::fire, &Fire::flow_safety>("fire.flow_safety", FieldKind::ratio),
+    condition<&Design::house, &House::highest_near>("house.highest_near", FieldKind::length),
+    condition<&Design::house, &House::brush_length>("house.brush_length", FieldKind::length),
+    condition<&Design::house, &House::floor_capacity>("house.floor_capacity", FieldKind::pressure),
+    condition<&Design::house, &House::co_alarm>("house.co_alarm", FieldKind::choice),
 };
 
 }  // namespace

@@ -41,6 +41,7 @@ std::optional<PortRef> Design::joined_to(const PortRef& port) const {
 PieceId Design::fresh_id() const {
   long highest = 0;
   for (const Piece& p : pieces) highest = std::max(highest, number_of(p.id));
+  for (const Acknowledgement& a : acknowledged) highest = std::max(highest, number_of(a.piece));
   return "p" + std::to_string(highest + 1);
 }
 

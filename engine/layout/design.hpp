@@ -49,7 +49,24 @@ struct Fire {
   friend bool operator==(const Fire&, const Fire&) = default;
 };
 
+/// What the building asks of a heater and what is at hand for it. It does not change the draft.
+struct House {
+  Length highest_near{};               ///< above the floor: the highest thing within 3 m of the chimney's top
+  Length brush_length = 5.0 * metre;   ///< longest brush with its rods
+  Pressure floor_capacity = 1.9e3 * pascal;  ///< load that the floor carries
+  std::string co_alarm = "not said";   ///< whether there is a carbon-monoxide alarm: "not said", "yes" or "no"
+  friend bool operator==(const House&, const House&) = default;
+};
+
 using PieceId = std::string;
+
+/// A finding that someone has looked at and lets stand.
+struct Acknowledgement {
+  std::string finding;  ///< the code's name, see finding_name()
+  PieceId piece;        ///< the piece it was found on; may be empty
+  std::string reason;   ///< in the words of whoever lets it stand
+  friend bool operator==(const Acknowledgement&, const Acknowledgement&) = default;
+};
 
 /// One piece on the grid. Only fields that differ from the catalogue's fallback need to be present.
 struct Piece {
@@ -85,17 +102,19 @@ struct Design {
   Site site;
   Room room;
   Fire fire;
+  House house;
   std::vector<Piece> pieces;
   std::vector<Joint> joints;
   std::vector<Wall> walls;  ///< the user's own build-ups; found before the library's
   std::vector<FanSheet> fans;  ///< the user's own data sheets; found before the library's
+  std::vector<Acknowledgement> acknowledged;
   std::string notes;
 
   [[nodiscard]] const Piece* piece(std::string_view id) const;
   [[nodiscard]] Piece* piece(std::string_view id);
   /// The port joined to this one, if any.
   [[nodiscard]] std::optional<PortRef> joined_to(const PortRef& port) const;
-  /// An id no piece has yet: "p1", "p2", ...
+  /// An id no piece has yet and no acknowledgement speaks of: "p1", "p2", ...
   [[nodiscard]] PieceId fresh_id() const;
   friend bool operator==(const Design&, const Design&) = default;
 };

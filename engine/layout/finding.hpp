@@ -48,6 +48,25 @@ enum class FindingCode {
   overdrawn,          ///< operating excess air over 6
   can_run_backwards,  ///< a stable reversed state exists; value = standing draft; a caution where that is negative, else a note
   never_draws_forward,
+  will_not_draw,      ///< text = the bench age's id, value = margin there
+  marginal,           ///< the same, with a margin that is positive and small
+  choke_inlet,        ///< the fire is given too much air; value = free share, highest = the one that gives the wanted air
+  exit_too_hot,       ///< value = temperature at the cap, highest = the limit
+  house_suction,      ///< value = how far exhaust pulls the house under outdoors, highest = the limit
+  // what practice says of the drawing
+  water_pools,        ///< piece = the lowest place, where no drain is; value = water that runs there
+  wrong_fall,         ///< a level run that falls along the flow to a place without a drain; value = rise per run
+  narrowing,          ///< value = diameter of equal area, lowest = that of the system
+  low_outlet,         ///< piece = the head; field empty: over the roof at the chimney, else the condition;
+                      ///< value = height over it, lowest = the least
+  near_combustibles,  ///< a single wall too near; value = distance, lowest = the least
+  hidden_single_wall, ///< a single wall where nobody sees it: attic or roof
+  missing_cleanout,   ///< a bend that no brush reaches; value = length of the brush, lowest = what it would take, if known
+  gas_too_fast,       ///< value = velocity, highest = the limit
+  gas_too_slow,       ///< value = velocity, lowest = the limit
+  seat_too_hot,       ///< value = temperature of the mass's surface, highest = the limit
+  floor_overloaded,   ///< value = load under the mass, highest = what the floor is said to carry
+  no_alarm_note,      ///< the design does not say that there is a carbon-monoxide alarm
   beyond_validity,    ///< a material's conductivity left the temperatures at which it is known; text = which, value = the
                       ///< wall's temperature, lowest and highest = the range (lowest is nothing for one known value)
   left_out,           ///< piece acts on the draft in a way that the calculation leaves out; field = the field that describes it
@@ -83,5 +102,8 @@ struct Finding {
   std::optional<FieldValue> highest;
   std::string text;                      ///< an id or name as argument
 };
+
+/// The code's name in design files and in JSON: "wet_wall".
+[[nodiscard]] std::string_view finding_name(FindingCode code);
 
 }  // namespace fluewright

@@ -18,6 +18,7 @@ set(ROOM_SOURCES
     edit_stretch.cpp
     edit_type.cpp
     path.cpp flue_map.cpp network_builder.cpp
+    finding.cpp
     piece_check.cpp
     port_graph.cpp
     space.cpp

@@ -83,8 +83,9 @@ void FindingsList::refresh() {
     QString piece;
   };
   std::vector<Line> lines;
-  for (const Finding& finding : document_.assessment().findings) {
+  for (const Finding& finding : document_.findings()) {
     if (is_about_settling(finding.code)) continue;  // said beside the operating point
+    if (acknowledgement_of(finding, document_.design()) != nullptr) continue;
     const Tone tone = tone_of(finding.severity);
     const std::string words = sentence(finding, document_.design(), document_.library(), document_.units());
     lines.push_back({QStringLiteral("%1 %2").arg(tone == Tone::silent ? QStringLiteral("·") : symbol(tone),

@@ -7,12 +7,19 @@
 
 namespace fluewright {
 
+namespace {
+
+/// The building's own figures stand on the room's sheet.
+bool belongs_too(std::string_view key, std::string_view group) { return group == "room." && key.starts_with("house."); }
+
+}  // namespace
+
 ConditionsEditor::ConditionsEditor(Document& document, std::string_view group, QWidget* parent)
     : FieldSheet(parent), document_(document) {
   setObjectName(QStringLiteral("conditions_editor"));
   for (const Condition& condition : conditions()) {
     const FieldSpec* spec = document_.library().condition(condition.key);
-    if (!spec || condition.key.substr(0, group.size()) != group) continue;
+    if (!spec || (condition.key.substr(0, group.size()) != group && !belongs_too(condition.key, group))) continue;
     Field* field = make_field(*spec, body());
     add(field);
     fields_.emplace(condition.key, field);

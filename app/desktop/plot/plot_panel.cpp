@@ -99,9 +99,22 @@ void PlotPanel::connect_plot(LinePlot* plot) {
   });
 }
 
+void PlotPanel::add_page(QWidget* page, const QString& name) {
+  pages_->addWidget(page);
+  tabs_->addTab(name);
+}
+
+void PlotPanel::name_page(QWidget* page, const QString& name) { tabs_->setTabText(pages_->indexOf(page), name); }
+
+void PlotPanel::open_page(QWidget* page) { tabs_->setCurrentIndex(pages_->indexOf(page)); }
+
 // Only the plot in front is drawn: the other would double the cost of every mouse move.
 void PlotPanel::refresh() {
   LinePlot* plot = shown();
+  if (pages_->currentWidget() != plot) {
+    readout_->setText({});
+    return;
+  }
   const auto picture = plot == pressure_ ? pressure_picture : temperature_picture;
   plot->show_picture(picture(document_.assessment(), document_.design(), document_.library(), document_.units()));
   const bool settled = document_.assessment().profile_is_operating;
@@ -114,6 +127,7 @@ void PlotPanel::refresh() {
 
 void PlotPanel::show_pointing() {
   LinePlot* plot = shown();
+  if (pages_->currentWidget() != plot) return;
   const Document::Pointed& pointed = document_.pointed();
   const UnitSystem units = document_.units();
   plot->mark(pointed.piece, pointed.s ? std::optional(plotted(*pointed.s, units)) : std::nullopt);

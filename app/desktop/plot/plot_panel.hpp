@@ -23,6 +23,10 @@ class PlotPanel : public QWidget {
 
   /// The plot in front.
   [[nodiscard]] LinePlot* shown() const;
+  /// Another page behind the plots, with a tab of its own.
+  void add_page(QWidget* page, const QString& name);
+  void name_page(QWidget* page, const QString& name);
+  void open_page(QWidget* page);
 
  private:
   void refresh();

@@ -127,6 +127,13 @@ void Actions::build_view(QMenuBar& bar) {
   night->setCheckable(true);
   night->setChecked(theme().sheet == Sheet::night);
   menu->addSeparator();
+  add(menu, QStringLiteral("What is wr&ong"), {QKeySequence(Qt::CTRL | Qt::Key_6)},
+      [this] { window_.show_advice(MainWindow::Advice::findings); });
+  add(menu, QStringLiteral("What would &help"), {QKeySequence(Qt::CTRL | Qt::Key_7)},
+      [this] { window_.show_advice(MainWindow::Advice::remedies); });
+  add(menu, QStringLiteral("How far one can &go"), {QKeySequence(Qt::CTRL | Qt::Key_8)},
+      [this] { window_.show_advice(MainWindow::Advice::limits); });
+  menu->addSeparator();
   static const std::array places{std::pair{MainWindow::Place::rack, "Go to the &rack"},
                                  std::pair{MainWindow::Place::desk, "Go to the dra&wing"},
                                  std::pair{MainWindow::Place::answer, "Go to the &answer"},

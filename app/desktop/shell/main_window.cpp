@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/shell/main_window.hpp"
 
+#include "app/desktop/advice/advice_pages.hpp"
 #include "app/desktop/answer/answer_panel.hpp"
 #include "app/desktop/desk/desk_widget.hpp"
 #include "app/desktop/editors/editor_tabs.hpp"
@@ -91,6 +92,7 @@ void MainWindow::build_work() {
   rack_->serve(*desk_);
   connect(desk_, &DeskWidget::sentence_changed, this, &MainWindow::say);
   plot_ = new PlotPanel(document_);
+  advice_ = new AdvicePages(document_, *plot_, memory_);
   answer_ = new AnswerPanel(document_);
   working_ = new WorkingPanel(document_, this);
   connect(answer_, &AnswerPanel::working_wanted, this, &MainWindow::show_working);
@@ -185,6 +187,11 @@ void MainWindow::show_working(std::optional<HeadlineNumber> number) {
   } else {
     working_->show_piece();
   }
+}
+
+void MainWindow::show_advice(Advice page) {
+  show_work();
+  advice_->open(static_cast<AdvicePages::Page>(page));
 }
 
 void MainWindow::go_to(Place place) {

@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace fluewright {
 
 class Actions;
+class AdvicePages;
 class AnswerPanel;
 class DeskWidget;
 class EditorTabs;
@@ -38,6 +39,8 @@ class MainWindow : public QMainWindow {
   void zoom_to_fit();
   /// Nothing: the working of the selected piece.
   void show_working(std::optional<HeadlineNumber> number);
+  enum class Advice { findings, remedies, limits };
+  void show_advice(Advice page);
   enum class Place { rack, desk, answer, editors, plot };
   void go_to(Place place);
   /// What is being typed into a field is asked for, as if one had left the field.
@@ -64,6 +67,7 @@ class MainWindow : public QMainWindow {
   Rack* rack_ = nullptr;
   DeskWidget* desk_ = nullptr;
   PlotPanel* plot_ = nullptr;
+  AdvicePages* advice_ = nullptr;
   AnswerPanel* answer_ = nullptr;
   EditorTabs* editors_ = nullptr;
   WorkingPanel* working_ = nullptr;

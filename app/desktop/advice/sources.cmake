@@ -1,0 +1,13 @@
+set(ROOM_SOURCES
+    advice_pages.cpp
+    advice_pages.hpp
+    background_task.cpp
+    background_task.hpp
+    findings_page.cpp
+    findings_page.hpp
+    limit_plot.cpp
+    limit_plot.hpp
+    limits_page.cpp
+    limits_page.hpp
+    remedies_page.cpp
+    remedies_page.hpp)

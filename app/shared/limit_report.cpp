@@ -1,0 +1,169 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shared/limit_report.hpp"
+
+#include "app/shared/text_table.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace fluewright {
+
+namespace {
+
+using nlohmann::ordered_json;
+
+constexpr std::size_t line_width = 96;
+
+struct LimitWords {
+  LimitKind kind;
+  std::string_view name;
+  std::string_view title;
+  std::string_view axis;
+  std::string_view missing;  ///< what the design lacks
+};
+constexpr LimitWords all_words[] = {
+    {LimitKind::longest_bench, "longest_bench", "Longest bench", "Length of the bench", "no straight run in a bench or under the floor"},
+    {LimitKind::shortest_stack, "shortest_stack", "Shortest stack", "Upright length of the chimney", "no upright run in its chimney"},
+    {LimitKind::smallest_bore, "smallest_bore", "Smallest bore", "Bore of the flue", "no round flue behind a drum or bell"},
+    {LimitKind::most_bends, "most_bends", "Most bends", "Level bends on the path", "no bench to put bends into"},
+    {LimitKind::coldest_bench, "coldest_bench", "Coldest bench", "Room and bench before lighting", ""},
+    {LimitKind::weakest_difference, "weakest_difference", "Weakest temperature difference", "Outdoors", ""}};
+
+const LimitWords& words_of(LimitKind kind) {
+  return *std::find_if(std::begin(all_words), std::end(all_words), [kind](const LimitWords& w) { return w.kind == kind; });
+}
+
+std::string found_sentence(const LimitAnswer& a, const Design& design, UnitSystem units) {
+  const std::string at = limit_value_text(a.kind, *a.found, units);
+  const std::string today = limit_value_text(a.kind, a.scale.today, units);
+  const std::string spare = show(a.wanted, units).text();
+  switch (a.kind) {
+    case LimitKind::longest_bench:
+      return fmt::format("The bench may be {} long at most to keep {} to spare; drawn are {}.", at, spare, today);
+    case LimitKind::shortest_stack:
+      return fmt::format("The chimney's upright runs need {} at least to keep {} to spare; drawn are {}.", at, spare, today);
+    case LimitKind::smallest_bore:
+      return fmt::format("The flue needs a bore of {} at least to keep {} to spare; drawn are {}.", at, spare, today);
+    case LimitKind::most_bends:
+      return fmt::format("{} at most keep {} to spare; drawn are {}.", at, spare, today);
+    case LimitKind::coldest_bench:
+      return fmt::format("Down to {} in room and bench it keeps {} to spare; set are {}.", at, spare, today);
+    case LimitKind::weakest_difference: {
+      const TemperatureDifference left = design.room.temperature - std::get<Temperature>(*a.found);
+      return fmt::format("Up to {} outdoors, {} under the room, it keeps {} to spare; set are {}.", at,
+                         show(left, units).text(), spare, today);
+    }
+  }
+  return {};
+}
+
+/// The end of the scale towards which the margin was followed.
+std::string always_sentence(const LimitAnswer& a, UnitSystem units) {
+  const std::string low = limit_value_text(a.kind, a.scale.lowest, units);
+  const std::string high = limit_value_text(a.kind, a.scale.highest, units);
+  const std::string spare = show(a.wanted, units).text();
+  switch (a.kind) {
+    case LimitKind::longest_bench: return fmt::format("No limit up to {} of bench: {} stay to spare.", high, spare);
+    case LimitKind::shortest_stack: return fmt::format("No limit down to {} of chimney: {} stay to spare.", low, spare);
+    case LimitKind::smallest_bore: return fmt::format("No limit down to a bore of {}: {} stay to spare.", low, spare);
+    case LimitKind::most_bends: return fmt::format("No limit up to {}: {} stay to spare.", high, spare);
+    case LimitKind::coldest_bench: return fmt::format("No limit down to {} in room and bench: {} stay to spare.", low, spare);
+    case LimitKind::weakest_difference: return fmt::format("No limit up to {} outdoors: {} stay to spare.", high, spare);
+  }
+  return {};
+}
+
+std::string never_sentence(const LimitAnswer& a, UnitSystem units) {
+  const std::string low = limit_value_text(a.kind, a.scale.lowest, units);
+  const std::string high = limit_value_text(a.kind, a.scale.highest, units);
+  const std::string spare = show(a.wanted, units).text();
+  switch (a.kind) {
+    case LimitKind::longest_bench: return fmt::format("No bench is short enough to keep {} to spare, down to {}.", spare, low);
+    case LimitKind::shortest_stack: return fmt::format("No chimney up to {} keeps {} to spare.", high, spare);
+    case LimitKind::smallest_bore: return fmt::format("No bore up to {} keeps {} to spare.", high, spare);
+    case LimitKind::most_bends: return fmt::format("Even with the fewest bends that can be built it does not keep {} to spare.", spare);
+    case LimitKind::coldest_bench: return fmt::format("No room up to {} keeps {} to spare.", high, spare);
+    case LimitKind::weakest_difference: return fmt::format("No frost down to {} keeps {} to spare.", low, spare);
+  }
+  return {};
+}
+
+std::string x_key(const FieldValue& x, const char* stem) {
+  const bool length = std::holds_alternative<Length>(x);
+  return fmt::format("{}{}", stem, length ? "_m" : std::holds_alternative<Temperature>(x) ? "_C" : "_count");
+}
+
+double x_number(const FieldValue& x) {
+  if (const auto* temperature = std::get_if<Temperature>(&x)) return in_celsius(*temperature);
+  return limit_number(x);
+}
+
+}  // namespace
+
+std::string_view limit_name(LimitKind kind) { return words_of(kind).name; }
+std::string_view limit_title(LimitKind kind) { return words_of(kind).title; }
+std::string_view limit_axis(LimitKind kind) { return words_of(kind).axis; }
+
+std::optional<LimitKind> limit_called(std::string_view name) {
+  for (const LimitWords& words : all_words) {
+    if (words.name == name) return words.kind;
+  }
+  return std::nullopt;
+}
+
+std::string limit_value_text(LimitKind kind, const FieldValue& x, UnitSystem units) {
+  if (const auto* length = std::get_if<Length>(&x)) {
+    return show(*length, units, kind == LimitKind::smallest_bore ? Meaning::small_length : Meaning::run_length).text();
+  }
+  if (const auto* temperature = std::get_if<Temperature>(&x)) return show(*temperature, units).text();
+  const int count = std::get<Count>(x).value;
+  return fmt::format("{} {}", count, count == 1 ? "bend" : "bends");
+}
+
+std::string limit_sentence(const LimitAnswer& answer, const Design& design, UnitSystem units) {
+  switch (answer.state) {
+    case LimitState::found: return found_sentence(answer, design, units);
+    case LimitState::always: return always_sentence(answer, units);
+    case LimitState::never: break;
+  }
+  return never_sentence(answer, units);
+}
+
+std::string no_limit_sentence(LimitKind kind, bool has_answer) {
+  if (!has_answer) return "The drawing has no answer yet; its faults come first.";
+  return fmt::format("The design has {}.", words_of(kind).missing);
+}
+
+ordered_json limit_json(const LimitAnswer& answer, const Design& design) {
+  ordered_json json;
+  json["limit"] = limit_name(answer.kind);
+  json["wanted_margin_Pa"] = in(answer.wanted, pascal);
+  json["state"] = answer.state == LimitState::found ? "found" : answer.state == LimitState::always ? "always" : "never";
+  json["sentence"] = limit_sentence(answer, design, UnitSystem::metric);
+  const std::string found = x_key(answer.scale.today, "found");
+  json[found] = answer.found ? ordered_json(x_number(*answer.found)) : ordered_json();
+  json["margin_Pa"] = answer.found ? ordered_json(in(answer.margin, pascal)) : ordered_json();
+  json[x_key(answer.scale.today, "today")] = x_number(answer.scale.today);
+  json["curve"] = ordered_json::array();
+  for (const LimitPoint& point : answer.curve) {
+    ordered_json entry = {{x_key(point.x, "x"), x_number(point.x)}, {"margin_Pa", nullptr}};
+    if (point.margin) entry["margin_Pa"] = in(*point.margin, pascal);
+    json["curve"].push_back(std::move(entry));
+  }
+  return json;
+}
+
+std::string limit_text(const LimitAnswer& answer, const Design& design, UnitSystem units) {
+  std::string text = std::string(limit_title(answer.kind)) + "\n" + wrapped(limit_sentence(answer, design, units), line_width, 2, 2);
+  TextTable table;
+  table.row({std::string(limit_axis(answer.kind)), "margin", ""});
+  for (const LimitPoint& point : answer.curve) {
+    table.row({limit_value_text(answer.kind, point.x, units), point.margin ? show(*point.margin, units).text() : "cannot be built",
+               point.x == answer.scale.today ? "drawn" : ""});
+  }
+  return text + table.text(4);
+}
+
+}  // namespace fluewright

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+// What could be changed about a design, and what each change brings. Every change is made on a copy with the drawing's
+// own verbs and judged by the whole calculation; nothing is estimated from the old numbers.
+
+#include "engine/advice/price.hpp"
+#include "engine/solve/assessment.hpp"
+
+#include <vector>
+
+namespace fluewright {
+
+/// What is done.
+enum class ChangeKind {
+  shorten_bench,   ///< amount = new length of all runs together
+  fewer_bends,     ///< piece = the bend that goes
+  wider_flue,      ///< amount = new bore behind the exchangers
+  taller_stack,    ///< amount = new length of the upright runs together
+  insulate_stack,  ///< text = "outside" (outdoors and attic) or "all"
+  stack_indoors,   ///< what stands outdoors below the heated space's top comes into the room
+  drier_wood,      ///< amount = moisture
+  smaller_fire,    ///< amount = burn rate
+  larger_fire,     ///< amount = burn rate
+  outside_air,     ///< piece = the feed that gets a duct
+  choke_inlet,     ///< piece, amount = free share
+  open_inlet,      ///< piece, amount = free share
+  priming_tee      ///< piece = the upright run that gets a tee at its foot; helps at lighting only
+};
+
+/// One change.
+struct Change {
+  ChangeKind kind{};
+  PieceId piece;
+  FieldValue amount;
+  std::string text;
+  friend bool operator==(const Change&, const Change&) = default;
+};
+
+/// One change, or two that go together.
+struct Remedy {
+  std::vector<Change> changes;
+  friend bool operator==(const Remedy&, const Remedy&) = default;
+};
+
+/// What a design comes to, as far as remedies are compared by it.
+struct Outcome {
+  Verdict verdict = Verdict::will_not_draw;
+  Pressure margin{};            ///< the least of the three ages
+  BenchAge age = BenchAge::charged;
+  Temperature exit;             ///< at the cap, where it settles, else at the wanted fire
+  Power kept{};                 ///< to room and mass, where it settles; zero where it does not
+  MassFlow water{};             ///< on wet walls
+  Money parts;
+  std::vector<Finding> findings;
+};
+
+/// A remedy that was tried.
+struct TriedRemedy {
+  Remedy remedy;
+  Outcome after;
+  std::vector<Finding> mended;  ///< cautions and faults that are gone
+  std::vector<Finding> raised;  ///< cautions and faults that have come
+};
+
+/// All single changes worth trying; some may turn out not to be buildable. Empty while the path is incomplete.
+[[nodiscard]] std::vector<Remedy> single_remedies(const Design& design, const Library& library, const Assessment& assessment);
+/// Every two singles of different kinds that do not speak of the same thing.
+[[nodiscard]] std::vector<Remedy> paired_remedies(const std::vector<Remedy>& singles);
+
+/// The changed design; nothing where it cannot be built.
+[[nodiscard]] std::optional<Design> remedied(const Design& design, const Library& library, const Remedy& remedy);
+
+/// Where a design stands. Nothing while its path is incomplete.
+[[nodiscard]] std::optional<Outcome> standing_of(const Design& design, const Library& library, const Assessment& assessment,
+                                                  const PriceList& prices);
+
+/// The remedy made on a copy and judged; nothing where it cannot be built.
+[[nodiscard]] std::optional<TriedRemedy> try_remedy(const Design& design, const Library& library, const Outcome& before,
+                                                    const Remedy& remedy, const PriceList& prices);
+
+/// Whether it brings anything: a finding mended, more margin, or more heat kept.
+[[nodiscard]] bool brings_something(const TriedRemedy& tried, const Outcome& before);
+
+/// Better first: a design that draws over one that does not, more mended than raised, fewer changes for the same,
+/// more margin.
+[[nodiscard]] bool ranks_before(const TriedRemedy& a, const TriedRemedy& b);
+
+}  // namespace fluewright

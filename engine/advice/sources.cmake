@@ -1,0 +1,16 @@
+set(ROOM_SOURCES
+    bend_changes.cpp
+    cleanout_findings.cpp
+    comfort_findings.cpp
+    draft_findings.cpp
+    drawing_findings.cpp
+    findings.cpp
+    inlet_share.cpp
+    limits.cpp
+    practice.cpp
+    price.cpp
+    remedy.cpp
+    remedy_apply.cpp
+    remedy_plan.cpp
+    reshaping.cpp
+    water_findings.cpp)
