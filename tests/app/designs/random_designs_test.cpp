@@ -45,6 +45,7 @@ class RandomDrawing {
     rise();
     attach(pick({"cap_plain", "cap_rain", "open_head", "cap_low_resistance", "fan_top"}));
     for (std::size_t i = 0; i < design_.pieces.size(); ++i) vary(design_.pieces[i].id);
+    write_own_fans();
     vary_conditions();
     return design_;
   }
@@ -133,6 +134,26 @@ class RandomDrawing {
     }
   }
 
+  /// A sheet of any shape, dips and humps among them, for every other fan.
+  void write_own_fans() {
+    for (Piece& piece : design_.pieces) {
+      const PieceType* type = shipped().piece_type(piece.type);
+      if (type == nullptr || type->field("fan") == nullptr || one_in(2)) continue;
+      FanSheet sheet;
+      sheet.id = sheet.name = "fan of " + piece.id;
+      VolumeFlow flow{};
+      for (int points = whole(2, 8); points > 0; --points) {
+        sheet.points.push_back({flow, real(0.1, 150.0) * pascal});
+        flow += real(5.0, 150.0) * (cubic_metre / hour);
+      }
+      sheet.off_loss = real(0.0, 20.0);
+      sheet.reference_density = real(0.6, 1.3) * kilogram_per_cubic_metre;
+      sheet.motor_in_stream = one_in(2);
+      piece.fields["fan"] = sheet.id;
+      design_.fans.push_back(std::move(sheet));
+    }
+  }
+
   void vary_conditions() {
     for (const FieldSpec& spec : shipped().conditions) {
       if (!one_in(2)) continue;
@@ -150,6 +171,12 @@ void expect_finite(const Assessment& a) {
   for (const DesignFlow& flow : a.design_flow) {
     EXPECT_TRUE(std::isfinite(in(flow.margin, pascal)));
     EXPECT_TRUE(std::isfinite(in_kelvin(flow.exit_temperature)));
+  }
+  for (const FanAnswer& fan : a.fans) {
+    for (const double x : {fan.state.flow.value(), fan.state.effect.head.value(), fan.state.effect.loss.value(), fan.power.value(),
+                           in_kelvin(fan.motor), in_kelvin(fan.hottest_gas)}) {
+      EXPECT_TRUE(std::isfinite(x));
+    }
   }
   for (const SliceState& row : a.profile) {
     for (const double x : {in(row.gauge, pascal), in_kelvin(row.gas), in_kelvin(row.wall), in_kelvin(row.surface),
@@ -169,7 +196,7 @@ void expect_balanced(const Assessment& a) {
   }
   if (!a.profile_is_operating) return;
   Pressure gauge = a.design_flow.front().room_gauge - a.design_flow.front().cap_gauge;
-  for (const SliceState& row : a.profile) gauge += row.buoyancy - row.loss;
+  for (const SliceState& row : a.profile) gauge += row.buoyancy + row.fan - row.loss;
   EXPECT_NEAR(in(gauge, pascal), 0.0, 1e-6);
 }
 
