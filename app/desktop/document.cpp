@@ -101,9 +101,10 @@ void Document::start_new() {
   adopt(std::move(fresh), {});
 }
 
-void Document::adopt(DesignDocument file, const QString& path) {
+void Document::adopt(DesignDocument file, const QString& path, Came came) {
   preview_.reset();
   undo_stack_.clear();
+  if (came == Came::from_lost_work) undo_stack_.resetClean();
   file_ = std::move(file);
   path_ = path;
   selected_.clear();

@@ -26,6 +26,8 @@ class Document : public QObject {
   [[nodiscard]] const Library& library() const { return *library_; }
   /// What is on the desk now: the preview while a gesture lasts, else the design.
   [[nodiscard]] const Design& design() const;
+  /// What is saved: the design without a gesture's preview, and what its file brought along.
+  [[nodiscard]] const DesignDocument& file() const { return file_; }
   /// The answer to exactly that design.
   [[nodiscard]] const Assessment& assessment() const { return assessment_; }
   [[nodiscard]] const std::vector<PieceGeometry>& geometries() const { return geometries_; }
@@ -66,7 +68,9 @@ class Document : public QObject {
   [[nodiscard]] const QString& path() const { return path_; }
   [[nodiscard]] bool modified() const { return !undo_stack_.isClean(); }
   void start_new();
-  void adopt(DesignDocument file, const QString& path);  ///< path empty: a demo or unsaved
+  enum class Came { from_its_file, from_lost_work };
+  /// Path empty: a demo, or never saved. What comes from lost work counts as changed until it is saved.
+  void adopt(DesignDocument file, const QString& path, Came came = Came::from_its_file);
   /// Nothing on success.
   [[nodiscard]] std::optional<FileFault> save_to(const QString& path);
 

@@ -1,4 +1,5 @@
 set(ROOM_SOURCES
+    clash.cpp
     conditions.cpp
     design.cpp
     design_check.cpp
@@ -13,6 +14,8 @@ set(ROOM_SOURCES
     edit_joints.cpp
     edit_move.cpp
     edit_remove.cpp
+    edit_run.cpp
+    edit_set.cpp
     edit_settle.cpp
     edit_stand.cpp
     edit_stretch.cpp
@@ -21,4 +24,5 @@ set(ROOM_SOURCES
     piece_check.cpp
     port_graph.cpp
     space.cpp
+    starter.cpp
     value_range.cpp)

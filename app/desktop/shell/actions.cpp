@@ -62,6 +62,7 @@ void Actions::build_file(QMenuBar& bar) {
   save_ = add(menu, QStringLiteral("&Save"), {QKeySequence::Save}, [this] { files_.save(); });
   add(menu, QStringLiteral("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
       [this] { files_.save_as(); });
+  earlier_ = add(menu, tr("&Earlier versions…"), {}, [this] { files_.earlier_versions(); });
   menu->addSeparator();
   add(menu, QStringLiteral("&Close"), {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] {
     if (files_.start_new()) window_.show_start();
@@ -179,6 +180,7 @@ void Actions::follow_document() {
   for (QAction* action : tint_group_->actions())
     action->setChecked(action->data().toInt() == static_cast<int>(document_.tint()));
   save_->setEnabled(!document_.read_only());
+  earlier_->setEnabled(!document_.path().isEmpty() && !document_.read_only());
 }
 
 void Actions::show_recent() {

@@ -46,6 +46,7 @@ class Actions : public QObject {
   QActionGroup* units_group_ = nullptr;
   QActionGroup* tint_group_ = nullptr;
   QAction* save_ = nullptr;
+  QAction* earlier_ = nullptr;
   UnitSystem grid_units_ = UnitSystem::metric;
 };
 

@@ -62,6 +62,7 @@ MainWindow::MainWindow(Document& document, Memory& memory, QWidget* parent)
   connect(files_, &FileRoom::said, this, &MainWindow::say);
   connect(&document_, &Document::file_changed, this, &MainWindow::show_title);
   connect(&document_, &Document::changed, this, &MainWindow::show_title);
+  restore_choices();
   restore_window();
   show_title();
   show_start();
@@ -146,12 +147,43 @@ void MainWindow::restore_splitters() {
   }
 }
 
+void MainWindow::restore_choices() {
+  const double step = memory_.choice(QStringLiteral("grid_step_mm")).toDouble();
+  if (step > 0.0) document_.set_grid_step(step * millimetre);
+  if (memory_.choice(QStringLiteral("tint")) == QLatin1String("pressure")) document_.set_tint(Document::Tint::gauge_pressure);
+  if (memory_.choice(QStringLiteral("elevation")) == QLatin1String("side")) desk_->look_from(ViewKind::side);
+  Board& board = desk_->board();
+  const auto type = [this](const QString& of) {
+    const std::string id = memory_.choice(of).toStdString();
+    return document_.library().piece_type(id) == nullptr ? std::string() : id;
+  };
+  if (const std::string run = type(QStringLiteral("run")); !run.empty()) board.set_run_type(run);
+  if (const std::string upright = type(QStringLiteral("upright")); !upright.empty()) board.set_upright_type(upright);
+  if (const std::string bend = type(QStringLiteral("bend")); !bend.empty()) board.set_bend_type(bend);
+}
+
+void MainWindow::keep_choices() {
+  memory_.set_choice(QStringLiteral("grid_step_mm"), QString::number(in(document_.grid_step(), millimetre), 'g', 10));
+  memory_.set_choice(QStringLiteral("tint"), document_.tint() == Document::Tint::gauge_pressure
+                                                 ? QStringLiteral("pressure")
+                                                 : QStringLiteral("temperature"));
+  memory_.set_choice(QStringLiteral("elevation"), desk_->elevation().projection().kind() == ViewKind::side
+                                                      ? QStringLiteral("side")
+                                                      : QStringLiteral("front"));
+  const Board& board = desk_->board();
+  memory_.set_choice(QStringLiteral("run"), QString::fromStdString(board.run_type()));
+  memory_.set_choice(QStringLiteral("upright"), QString::fromStdString(board.upright_type()));
+  memory_.set_choice(QStringLiteral("bend"), QString::fromStdString(board.bend_type()));
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   settle_typing();
   if (!files_->may_leave()) {
     event->ignore();
     return;
   }
+  files_->leave();
+  keep_choices();
   memory_.set_state(QStringLiteral("window"), saveGeometry());
   if (laid_out_) {
     for (const QSplitter* part : {across_, drawing_, left_, right_}) {

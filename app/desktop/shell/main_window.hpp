@@ -54,6 +54,8 @@ class MainWindow : public QMainWindow {
   void show_title();
   void show_hint();
   void say(const QString& sentence);
+  void restore_choices();
+  void keep_choices();
 
   Document& document_;
   Memory& memory_;

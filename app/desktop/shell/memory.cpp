@@ -3,6 +3,7 @@
 #include "app/desktop/shell/memory.hpp"
 
 #include <QFileInfo>
+#include <QStandardPaths>
 
 #include <algorithm>
 
@@ -16,8 +17,11 @@ const auto recent_key = QStringLiteral("recent");
 }  // namespace
 
 Memory::Memory()
-    : settings_(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("fluewright"), QStringLiteral("desk")) {}
-Memory::Memory(const QString& ini_file) : settings_(ini_file, QSettings::IniFormat) {}
+    : settings_(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("fluewright"), QStringLiteral("desk")),
+      folder_(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/fluewright")) {}
+Memory::Memory(const QString& ini_file)
+    : settings_(ini_file, QSettings::IniFormat),
+      folder_(QFileInfo(ini_file).absolutePath() + QStringLiteral("/kept")) {}
 
 UnitSystem Memory::units() const {
   return settings_.value(units_key).toString() == QLatin1String("imperial") ? UnitSystem::imperial : UnitSystem::metric;
@@ -44,6 +48,14 @@ QByteArray Memory::state(const QString& of) const {
 
 void Memory::set_state(const QString& of, const QByteArray& state) {
   settings_.setValue(QStringLiteral("state/") + of, state);
+}
+
+QString Memory::choice(const QString& of) const {
+  return settings_.value(QStringLiteral("choice/") + of).toString();
+}
+
+void Memory::set_choice(const QString& of, const QString& choice) {
+  settings_.setValue(QStringLiteral("choice/") + of, choice);
 }
 
 QStringList Memory::recent() const {

@@ -3,6 +3,7 @@ set(ROOM_SOURCES
     actions.hpp
     file_room.cpp
     file_room.hpp
+    lost_and_found.cpp
     help_pages.cpp
     help_pages.hpp
     main_window.cpp

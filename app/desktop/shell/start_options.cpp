@@ -47,6 +47,8 @@ StartOptions read_start_options(int argc, char** argv) {
 }
 
 void begin(MainWindow& window, const StartOptions& options) {
+  // A picture is taken by a script: nobody is there to be asked.
+  if (options.picture.empty() && window.files().offer_lost_work()) return;
   if (!options.demo.empty()) window.files().open_demo(QString::fromStdString(options.demo));
   if (!options.design.empty()) window.files().open_path(QString::fromStdString(options.design));
   if (options.picture.empty()) return;
