@@ -15,6 +15,7 @@ class Arguments {
       : finding_{finding}, units_{units} {
     if (!finding.piece.empty()) {
       piece_ = piece_name(design, library, std::string_view(finding.piece));
+      if (design.piece(finding.text) != nullptr) other_ = piece_name(design, library, std::string_view(finding.text));
       const Piece* piece = design.piece(finding.piece);
       const PieceType* type = piece != nullptr ? library.piece_type(piece->type) : nullptr;
       if (type != nullptr) spec_ = type->field(finding.field);
@@ -29,6 +30,8 @@ class Arguments {
   }
 
   [[nodiscard]] const std::string& piece() const { return piece_; }
+  /// Where the text names a second piece.
+  [[nodiscard]] const std::string& other() const { return other_; }
   [[nodiscard]] std::string label() const { return spec_ != nullptr ? spec_->label : finding_.field; }
   /// "Bench pipe 2, Bore", "Moisture" or, of the design's own build-ups and fans, "Wall “own”", "Fan “own”, Head".
   [[nodiscard]] std::string subject() const {
@@ -86,6 +89,7 @@ class Arguments {
   UnitSystem units_;
   std::string piece_;
   bool of_own_fan_ = false;
+  std::string other_;
   const FieldSpec* spec_ = nullptr;
 };
 
@@ -120,6 +124,11 @@ std::string drawing_sentence(const Finding& f, const Arguments& a) {
       return fmt::format("{}: its end “{}” is in two joints; it can only be in one.", a.piece(), f.field);
     case FindingCode::joined_to_air:
       return fmt::format("{}: its end “{}” is open to the air, so nothing can be joined to it.", a.piece(), f.field);
+    case FindingCode::clash:
+      return fmt::format("{} and {} are in the same place: they would have to be {} apart.", a.piece(), a.other(), a.value(Meaning::small_length));
+    case FindingCode::through_house:
+      return fmt::format("{} goes through the {} of the house: put a {} there.", a.piece(), f.field,
+                         f.field == "wall" ? "thimble" : "passage");
     case FindingCode::bore_mismatch:
       return fmt::format("{}: its end “{}” and the piece it is joined to differ in size; the step costs draft.",
                          a.piece(), f.field);

@@ -49,6 +49,21 @@ struct Fire {
   friend bool operator==(const Fire&, const Fire&) = default;
 };
 
+/// The house around the heater, as far as the drawing and the path check need it: one room, its ceiling, a gable roof
+/// whose ridge runs along the longer side. The answer does not depend on it. Lengths are coordinates of the drawing.
+struct HouseOutline {
+  Length west = -1.0 * metre;   ///< inside faces of the four walls
+  Length east = 5.0 * metre;
+  Length south = -1.5 * metre;
+  Length north = 2.5 * metre;
+  Length wall = 250.0 * millimetre;     ///< thickness of the walls, and of the roof
+  Length ceiling = 2500.0 * millimetre; ///< its underside
+  Length ceiling_thickness = 200.0 * millimetre;
+  Length eaves = 2800.0 * millimetre;   ///< where the roof begins, at the outer faces
+  Length ridge = 4500.0 * millimetre;
+  friend bool operator==(const HouseOutline&, const HouseOutline&) = default;
+};
+
 using PieceId = std::string;
 
 /// One piece on the grid. Only fields that differ from the catalogue's fallback need to be present.
@@ -89,6 +104,7 @@ struct Design {
   std::vector<Joint> joints;
   std::vector<Wall> walls;  ///< the user's own build-ups; found before the library's
   std::vector<FanSheet> fans;  ///< the user's own data sheets; found before the library's
+  std::optional<HouseOutline> house;  ///< drawn behind the path
   std::string notes;
 
   [[nodiscard]] const Piece* piece(std::string_view id) const;

@@ -20,6 +20,7 @@ set(ROOM_SOURCES
     edit_stand.cpp
     edit_stretch.cpp
     edit_type.cpp
+    house.cpp
     path.cpp
     piece_check.cpp
     port_graph.cpp

@@ -20,8 +20,8 @@ namespace {
 constexpr double drag_threshold = 5.0;  // pixels before a press becomes a drag
 }
 
-Position snapped_step(const Board& board, const DeskView& view, const Position& held, QPointF from_sheet, QPointF to_sheet) {
-  const Projection& projection = view.projection();
+Position snapped_step(const Board& board, const Projection& projection, const Position& held, QPointF from_sheet,
+                      QPointF to_sheet) {
   const Length grid = board.document().grid_step();
   const Metres at = metres(held);
   const auto to_grid = [&](double from, double by) {
@@ -110,7 +110,7 @@ void SetTool::move(const Pointer& pointer) {
   dragging_ = true;
   const Piece* piece = base_.piece(held_);
   const Position held = piece == nullptr ? Position{} : position_of(piece->at);
-  const Position step = snapped_step(board_, view_, held, pressed_sheet_, pointer.sheet);
+  const Position step = snapped_step(board_, view_.projection(), held, pressed_sheet_, pointer.sheet);
   if (board_.preview(move_pieces(base_, board_.document().library(), set_, grid_point_near(step)).edit)) step_ = step;
   emit board_.touch_up();
 }

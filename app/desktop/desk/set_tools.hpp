@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/desk/projection.hpp"
 #include "app/desktop/desk/tool.hpp"
 #include "engine/layout/design.hpp"
 
@@ -56,7 +57,7 @@ class SetTool final : public Tool {
 
 /// A step of the mouse as a step of the drawing, with the held point on the snap grid: along the sheet's two axes, or
 /// in the isometric view along the one axis that the mouse follows best.
-[[nodiscard]] Position snapped_step(const Board& board, const DeskView& view, const Position& held, QPointF from_sheet,
+[[nodiscard]] Position snapped_step(const Board& board, const Projection& projection, const Position& held, QPointF from_sheet,
                                     QPointF to_sheet);
 /// "200 mm east, 50 mm up".
 [[nodiscard]] QString step_words(const Board& board, const Position& step);

@@ -3,6 +3,7 @@
 #include "app/desktop/shell/file_room.hpp"
 
 #include "app/desktop/shell/memory.hpp"
+#include "app/desktop/start/starter_dialog.hpp"
 #include "app/shared/library_reader.hpp"
 
 #include <QDir>
@@ -75,6 +76,29 @@ bool FileRoom::start_new() {
   demo_.clear();
   lock_.let_go();
   document_.start_new();
+  emit opened();
+  return true;
+}
+
+bool FileRoom::start_with(DesignDocument file) {
+  if (!may_leave()) return false;
+  demo_.clear();
+  lock_.let_go();
+  document_.adopt(std::move(file), {});
+  emit opened();
+  return true;
+}
+
+bool FileRoom::start_by_questions() {
+  if (!may_leave()) return false;
+  StarterDialog dialog(shipped_library(), document_.units(), &window_);
+  if (dialog.exec() != QDialog::Accepted || !dialog.design()) return false;
+  demo_.clear();
+  lock_.let_go();
+  DesignDocument fresh;
+  fresh.file_version = current_file_version;
+  fresh.design = *dialog.design();
+  document_.adopt(std::move(fresh), {}, Document::Came::unsaved);
   emit opened();
   return true;
 }

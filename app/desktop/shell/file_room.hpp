@@ -25,6 +25,9 @@ class FileRoom : public QObject {
 
   /// Each gives true if it went through.
   bool start_new();
+  /// By five questions: a whole path to go on from.
+  bool start_by_questions();
+  bool start_with(DesignDocument file);  ///< an example to play with
   bool open();
   bool open_path(const QString& path);
   bool open_demo(const QString& id);

@@ -83,7 +83,7 @@ bool FileRoom::open_lost(const LostWork& work) {
   if (access == Access::no) return false;
   demo_.clear();
   document_.adopt(std::get<DesignDocument>(std::move(result)), access == Access::own ? work.path : QString(),
-                  Document::Came::from_lost_work);
+                  Document::Came::unsaved);
   working_.flush();  // the old copy goes only when the new one stands
   emit opened();
   emit said(tr("Unsaved work from %1: save it to keep it.").arg(moment(work.when)));

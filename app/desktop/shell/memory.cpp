@@ -35,11 +35,14 @@ std::optional<Sheet> Memory::sheet() const {
   const QString word = settings_.value(sheet_key).toString();
   if (word == QLatin1String("day")) return Sheet::day;
   if (word == QLatin1String("night")) return Sheet::night;
+  if (word == QLatin1String("contrast day")) return Sheet::contrast_day;
+  if (word == QLatin1String("contrast night")) return Sheet::contrast_night;
   return std::nullopt;
 }
 
 void Memory::set_sheet(Sheet sheet) {
-  settings_.setValue(sheet_key, sheet == Sheet::night ? QStringLiteral("night") : QStringLiteral("day"));
+  const QString word = is_dark(sheet) ? QStringLiteral("night") : QStringLiteral("day");
+  settings_.setValue(sheet_key, is_high_contrast(sheet) ? QStringLiteral("contrast ") + word : word);
 }
 
 QByteArray Memory::state(const QString& of) const {

@@ -1,6 +1,7 @@
 set(ROOM_SOURCES
     actions.cpp
     actions.hpp
+    actions_piece.cpp
     file_room.cpp
     file_room.hpp
     lost_and_found.cpp

@@ -46,9 +46,9 @@ TrialPanel::TrialPanel(Document& document, QWidget* parent) : QWidget(parent), d
        [](Trial& t, double x) { t.moisture = 0.01 * x; }, [](double x) -> FieldValue { return Ratio(0.01 * x); }},
       tr("Moisture"));
   add({library.condition("room.exhaust_flow"), 0.0, 800.0, 10.0,
-       [](const Trial& t) { return in(t.exhaust_flow, cubic_metre_per_hour); },
-       [](Trial& t, double x) { t.exhaust_flow = x * cubic_metre_per_hour; },
-       [](double x) -> FieldValue { return x * cubic_metre_per_hour; }},
+       [](const Trial& t) { return in(t.exhaust_flow, (cubic_metre / hour)); },
+       [](Trial& t, double x) { t.exhaust_flow = x * (cubic_metre / hour); },
+       [](double x) -> FieldValue { return x * (cubic_metre / hour); }},
       tr("Range hood and fans"));
   for (std::size_t i = 0; i < handles_.size(); ++i) {
     const Handle& handle = handles_[i];
@@ -86,7 +86,7 @@ void TrialPanel::add(Handle handle, const QString& name) {
 }
 
 QString TrialPanel::words(const Handle& handle, double number) const {
-  return QString::fromStdString(show(handle.value(number), document_.units(), handle.spec->kind, handle.spec->key).text());
+  return QString::fromStdString(fluewright::show(handle.value(number), document_.units(), handle.spec->kind, handle.spec->key).text());
 }
 
 void TrialPanel::refresh() {

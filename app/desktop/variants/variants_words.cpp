@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 
+#include <cmath>
 #include <functional>
 #include <map>
 #include <optional>
@@ -83,8 +84,8 @@ std::vector<ComparedLine> compared_variants(const Document& document) {
   lines.push_back(std::move(wet));
   const auto balance = [&](Power HeatBalance::*part) {
     return [&, part](std::size_t i) -> std::optional<Power> {
-      const auto& heat = answer(i).heat;
-      return heat ? std::optional((*heat).*part) : std::nullopt;
+      const OperatingPoint* running = answer(i).running_point();
+      return running != nullptr ? std::optional(running->heat.*part) : std::nullopt;
     };
   };
   lines.push_back(line<Power>(document, QT_TRANSLATE_NOOP("Variants", "Heat kept in the mass"), balance(&HeatBalance::into_mass),
@@ -93,7 +94,7 @@ std::vector<ComparedLine> compared_variants(const Document& document) {
                               shown<Power>(units), apart<Power>(units)));
   lines.push_back(line<Length>(
       document, QT_TRANSLATE_NOOP("Variants", "Length of the path"),
-      [&](std::size_t i) { return answer(i).profile.empty() ? std::nullopt : std::optional(answer(i).profile.back().s); },
+      [&](std::size_t i) { return answer(i).profile.empty() ? std::nullopt : std::optional(answer(i).path_length); },
       [units](const Length& s) { return QString::fromStdString(show(s, units, Meaning::run_length).text()); },
       [units](const Length& first, const Length& here) {
         const Length by = here - first;
