@@ -1,1 +1,0 @@
-set(ROOM_SOURCES language.cpp language.hpp)
