@@ -5,6 +5,7 @@
 #include "app/desktop/design_step.hpp"
 #include "engine/layout/path.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace fluewright {
@@ -23,7 +24,7 @@ void Document::commit(Design changed, const QString& text, const QString& merge_
     cancel_preview();
     return;
   }
-  undo_stack_.push(new DesignStep(*this, file_.design, std::move(changed), text, merge_key));
+  undo_stack_.push(new DesignStep(*this, file_.place, file_.design, std::move(changed), text, merge_key));
 }
 
 void Document::preview(Design changed) {
@@ -43,7 +44,8 @@ void Document::cancel_preview() {
   refresh();
 }
 
-void Document::become(const Design& design) {
+void Document::become(std::size_t place, const Design& design) {
+  put_on_desk(place);
   // A gesture's last preview is usually what is now committed: its answer stands.
   const bool already_shown = preview_ && *preview_ == design;
   preview_.reset();
@@ -58,18 +60,46 @@ void Document::become(const Design& design) {
 void Document::refresh() {
   const Design& shown = design();
   geometries_ = fluewright::geometries(shown, *library_);
-  assessment_ = assess(shown, *library_);
+  assessment_ = answer(shown);
   findings_ = all_findings(shown, *library_, assessment_);
   // A preview may lack the selected piece for a moment; only a real edit lets go of it.
-  if (!preview_ && !selected_.empty() && shown.piece(selected_) == nullptr) select({});
+  if (!preview_) {
+    std::vector<PieceId> left = selection_;
+    std::erase_if(left, [&shown](const PieceId& id) { return shown.piece(id) == nullptr; });
+    select_set(std::move(left));
+  }
   if (!pointed_.piece.empty() && shown.piece(pointed_.piece) == nullptr) point_at({});
   emit changed();
 }
 
+const PieceId& Document::selected() const {
+  static const PieceId none;
+  return selection_.empty() ? none : selection_.back();
+}
+
+bool Document::is_selected(const PieceId& piece) const {
+  return std::find(selection_.begin(), selection_.end(), piece) != selection_.end();
+}
+
 void Document::select(const PieceId& piece) {
-  if (piece == selected_) return;
-  selected_ = piece;
+  select_set(piece.empty() ? std::vector<PieceId>{} : std::vector<PieceId>{piece});
+}
+
+void Document::select_set(std::vector<PieceId> pieces) {
+  if (pieces == selection_) return;
+  selection_ = std::move(pieces);
   emit selection_changed();
+}
+
+void Document::toggle_selected(const PieceId& piece) {
+  std::vector<PieceId> now = selection_;
+  if (std::erase(now, piece) == 0) now.push_back(piece);
+  select_set(std::move(now));
+}
+
+void Document::show_piece(const PieceId& piece) {
+  select(piece);
+  emit piece_wanted();
 }
 
 void Document::point_at(Pointed pointed) {
@@ -102,16 +132,20 @@ void Document::start_new() {
   adopt(std::move(fresh), {});
 }
 
-void Document::adopt(DesignDocument file, const QString& path) {
+void Document::adopt(DesignDocument file, const QString& path, Came came) {
   preview_.reset();
+  trial_.reset();
+  other_answers_.clear();
   undo_stack_.clear();
+  if (came == Came::unsaved) undo_stack_.resetClean();
   file_ = std::move(file);
   path_ = path;
-  selected_.clear();
+  selection_.clear();
   pointed_ = {};
   emit selection_changed();
   emit pointed_changed();
   refresh();
+  emit variants_changed();
   emit file_changed();
 }
 

@@ -12,6 +12,7 @@
 
 #include <memory>
 #include <optional>
+#include <vector>
 
 namespace fluewright {
 
@@ -26,6 +27,8 @@ class Document : public QObject {
   [[nodiscard]] const Library& library() const { return *library_; }
   /// What is on the desk now: the preview while a gesture lasts, else the design.
   [[nodiscard]] const Design& design() const;
+  /// What is saved: the design without a gesture's preview, and what its file brought along.
+  [[nodiscard]] const DesignDocument& file() const { return file_; }
   /// The answer to exactly that design.
   [[nodiscard]] const Assessment& assessment() const { return assessment_; }
   /// Everything worth saying of it, most serious first.
@@ -46,14 +49,47 @@ class Document : public QObject {
   [[nodiscard]] bool in_preview() const { return preview_.has_value(); }
 
   // Selection and pointing. Pointing is where the mouse is, on the desk or on the plot.
-  [[nodiscard]] const PieceId& selected() const { return selected_; }
-  void select(const PieceId& piece);
+  /// Of several selected pieces the one that was selected last: the one an editor shows.
+  [[nodiscard]] const PieceId& selected() const;
+  [[nodiscard]] const std::vector<PieceId>& selection() const { return selection_; }
+  [[nodiscard]] bool is_selected(const PieceId& piece) const;
+  void select(const PieceId& piece);  ///< that one alone; empty: none
+  void select_set(std::vector<PieceId> pieces);
+  void toggle_selected(const PieceId& piece);
+  /// Selects the piece and asks the views to bring it into sight.
+  void show_piece(const PieceId& piece);
   struct Pointed {
     PieceId piece;              ///< empty: nothing
     std::optional<Length> s;    ///< along the path, where known
   };
   [[nodiscard]] const Pointed& pointed() const { return pointed_; }
   void point_at(Pointed pointed);
+
+  // Variants: several ideas for one heater in one file. One of them lies on the desk; forking, naming and taking out are
+  // undoable steps, changing over is not.
+  [[nodiscard]] std::size_t variant_count() const { return file_.others.size() + 1; }
+  [[nodiscard]] std::size_t active_variant() const { return file_.place; }
+  [[nodiscard]] QString variant_name(std::size_t place) const;
+  [[nodiscard]] const Design& variant(std::size_t place) const;
+  /// The answer to a variant under the conditions that are being tried out.
+  [[nodiscard]] const Assessment& variant_assessment(std::size_t place) const;
+  void fork_variant(const QString& name);
+  void name_variant(std::size_t place, const QString& name);
+  void remove_variant(std::size_t place);  ///< never the last one
+  void change_over(std::size_t place);
+
+  /// Conditions tried out without touching the design: the answer is given for them until they are let go.
+  struct Trial {
+    Temperature outdoor_temperature = celsius(5.0);
+    Temperature room_temperature = celsius(18.0);
+    MassFlow burn_rate{};
+    Ratio moisture = 0.18;
+    VolumeFlow exhaust_flow{};
+    friend bool operator==(const Trial&, const Trial&) = default;
+  };
+  [[nodiscard]] const std::optional<Trial>& trial() const { return trial_; }
+  [[nodiscard]] Trial own_conditions() const;  ///< the design's, as a trial to begin with
+  void try_out(const std::optional<Trial>& trial);
 
   // Units and drawing aids that every view shares.
   [[nodiscard]] UnitSystem units() const { return units_; }
@@ -68,20 +104,29 @@ class Document : public QObject {
   [[nodiscard]] const QString& path() const { return path_; }
   [[nodiscard]] bool modified() const { return !undo_stack_.isClean(); }
   void start_new();
-  void adopt(DesignDocument file, const QString& path);  ///< path empty: a demo or unsaved
+  enum class Came { from_its_file, unsaved };
+  /// Path empty: a demo, or never saved. What comes unsaved (lost work, a path by questions) counts as changed.
+  void adopt(DesignDocument file, const QString& path, Came came = Came::from_its_file);
   /// Nothing on success.
   [[nodiscard]] std::optional<FileFault> save_to(const QString& path);
 
  signals:
   void changed();            ///< design and assessment are new (also for previews)
   void selection_changed();
+  void piece_wanted();       ///< the selected piece should come into sight
+  void variants_changed();   ///< their number, names, or which lies on the desk
   void pointed_changed();
   void units_changed();      ///< units, grid step or tint
   void file_changed();       ///< path, read-only or modified state
 
  private:
   friend class DesignStep;
-  void become(const Design& design);
+  friend class VariantStep;
+  void become(std::size_t place, const Design& design);
+  void become(const DesignDocument& file);
+  void put_on_desk(std::size_t place);
+  [[nodiscard]] Assessment answer(const Design& design) const;
+  [[nodiscard]] std::size_t other(std::size_t place) const { return place < file_.place ? place : place - 1; }
   void refresh();  ///< geometry and answer of what is shown, then changed()
 
   std::shared_ptr<const Library> library_;
@@ -91,7 +136,9 @@ class Document : public QObject {
   std::vector<Finding> findings_;
   std::vector<PieceGeometry> geometries_;
   QUndoStack undo_stack_;
-  PieceId selected_;
+  std::vector<PieceId> selection_;
+  std::optional<Trial> trial_;
+  mutable std::vector<std::optional<Assessment>> other_answers_;
   Pointed pointed_;
   UnitSystem units_ = UnitSystem::metric;
   Length grid_step_ = 25.0 * millimetre;

@@ -24,7 +24,9 @@ int main(int argc, char** argv) {
 
     Memory memory;
     if (options.units) memory.set_units(*options.units);
-    apply_theme(application, options.sheet.value_or(memory.sheet().value_or(sheet_of_system(application))));
+    const double percent = memory.choice(QStringLiteral("text_scale_percent")).toDouble();
+    apply_theme(application, options.sheet.value_or(memory.sheet().value_or(sheet_of_system(application))),
+                percent >= 100.0 && percent <= 200.0 ? 0.01 * percent : 1.0);
     Document document(shipped_library());
     MainWindow window(document, memory);
     window.show();

@@ -16,9 +16,19 @@
 
 namespace fluewright {
 
+/// Another idea for the same heater, kept in the same file.
+struct Variant {
+  std::string name;
+  Design design;
+  nlohmann::ordered_json unknown;
+};
+
 /// A design as it came from a file: the design itself and what this version does not know but must not lose.
 struct DesignDocument {
   Design design;
+  std::string variant_name;     ///< of `design`, where there are others
+  std::size_t place = 0;        ///< of `design` among all variants
+  std::vector<Variant> others;  ///< in their order
   nlohmann::ordered_json unknown;  ///< keys this version does not know, by where they stood; written back on save
   int file_version = 0;
   bool read_only = false;            ///< the file is from a newer version

@@ -5,6 +5,7 @@
 #include "app/shared/fan_file.hpp"
 #include "app/shared/field_check.hpp"
 #include "app/shared/file_units.hpp"
+#include "app/shared/house_keys.hpp"
 #include "app/shared/json_text.hpp"
 #include "app/shared/schema_check.hpp"
 #include "app/shared/unknown_keys.hpp"
@@ -12,6 +13,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -44,6 +46,8 @@ class Reader {
   void read_walls();
   void read_fans();
   void read_acknowledged();
+  void read_building();
+  void read_others();
   std::optional<FieldValue> read_value(const ordered_json& json, const FieldSpec& spec, const std::string& subject);
 
   const ordered_json& file_;
@@ -266,6 +270,47 @@ void Reader::read_acknowledged() {
   keep_under(document_.unknown, "acknowledged", std::move(kept));
 }
 
+void Reader::read_building() {
+  const auto found = file_.find("building");
+  if (found == file_.end()) return;
+  HouseOutline house;
+  ordered_json kept = *found;
+  for (const auto& [key, length] : house_lengths(house)) {
+    if (found->contains(key)) *length = (*found)[key].get<double>() * millimetre;
+    kept.erase(key);
+  }
+  const bool sound = house.west < house.east && house.south < house.north && house.ceiling > 0.0 * metre &&
+                     house.eaves <= house.ridge;
+  if (!sound) {
+    faults_.push_back("building: west must lie west of east, south south of north, the ceiling above the floor, the eaves "
+                      "not above the ridge.");
+  }
+  document_.design.building = house;
+  keep_under(document_.unknown, "building", std::move(kept));
+}
+
+void Reader::read_others() {
+  document_.variant_name = text_in(file_, "variant");
+  const auto found = file_.find("other_variants");
+  if (found == file_.end()) return;
+  for (const ordered_json& json : *found) {
+    const std::string name = text_in(json, "variant");
+    std::vector<std::string> faults = check_against_schema(json);
+    if (faults.empty()) {
+      ReadResult read = Reader(json, library_).read();
+      if (auto* variant = std::get_if<DesignDocument>(&read)) {
+        document_.others.push_back({name, std::move(variant->design), std::move(variant->unknown)});
+        continue;
+      }
+      faults = std::get<FileFault>(read).messages;
+    }
+    for (const std::string& fault : faults) faults_.push_back(fmt::format("Variant “{}”: {}", name, fault));
+  }
+  if (file_.contains("variant_place")) {
+    document_.place = std::min(file_["variant_place"].get<std::size_t>(), document_.others.size());
+  }
+}
+
 ReadResult Reader::read() {
   document_.file_version = file_.at("fluewright_design").get<int>();
   document_.unknown = ordered_json::object();
@@ -278,9 +323,11 @@ ReadResult Reader::read() {
   read_walls();
   read_fans();
   read_acknowledged();
+  read_building();
+  read_others();
   keep_unknown(file_,
                {"fluewright_design", "title", "scene", "site", "room", "fire", "house", "pieces", "joints", "walls", "fans",
-                "acknowledged", "notes"},
+                "acknowledged", "building", "notes", "variant", "variant_place", "other_variants"},
                document_.unknown);
   if (document_.file_version > current_file_version) {
     document_.read_only = true;

@@ -4,6 +4,7 @@
 #include "app/shared/direction_words.hpp"
 #include "app/shared/fan_file.hpp"
 #include "app/shared/file_units.hpp"
+#include "app/shared/house_keys.hpp"
 #include "app/shared/json_text.hpp"
 #include "app/shared/unknown_keys.hpp"
 #include "engine/layout/conditions.hpp"
@@ -112,11 +113,16 @@ ordered_json wall_json(const Wall& wall, const ordered_json& kept) {
   return json;
 }
 
-}  // namespace
+ordered_json building_json(const HouseOutline& house, const ordered_json& kept) {
+  ordered_json json;
+  for (const auto& [key, length] : house_lengths(house)) {
+    json[key] = shortest_number(in(*length, millimetre), length->value(), enter_millimetres);
+  }
+  put_back(json, kept);
+  return json;
+}
 
-std::string write_design_text(const DesignDocument& document, const Library& library) {
-  const Design& design = document.design;
-  const ordered_json& kept = document.unknown;
+ordered_json design_json(const Design& design, const ordered_json& kept, const Library& library) {
   ordered_json file;
   file["fluewright_design"] = current_file_version;
   file["title"] = design.title;
@@ -153,8 +159,26 @@ std::string write_design_text(const DesignDocument& document, const Library& lib
       file["acknowledged"].push_back(acknowledged_json(acknowledged, kept_under(kept_under(kept, "acknowledged"), number)));
     }
   }
+  if (design.building) file["building"] = building_json(*design.building, kept_under(kept, "building"));
   put_text(file, "notes", design.notes);
   put_back(file, kept);
+  return file;
+}
+
+}  // namespace
+
+std::string write_design_text(const DesignDocument& document, const Library& library) {
+  ordered_json file = design_json(document.design, document.unknown, library);
+  put_text(file, "variant", document.variant_name);
+  if (!document.others.empty()) {
+    file["variant_place"] = document.place;
+    file["other_variants"] = ordered_json::array();
+    for (const Variant& other : document.others) {
+      ordered_json json = design_json(other.design, other.unknown, library);
+      put_text(json, "variant", other.name);
+      file["other_variants"].push_back(std::move(json));
+    }
+  }
   return lay_out_json(file);
 }
 

@@ -17,6 +17,7 @@ class FindingArguments {
       : finding_{finding}, units_{units} {
     if (!finding.piece.empty()) {
       piece_ = piece_name(design, library, std::string_view(finding.piece));
+      if (design.piece(finding.text) != nullptr) other_ = piece_name(design, library, std::string_view(finding.text));
       const Piece* piece = design.piece(finding.piece);
       const PieceType* type = piece != nullptr ? library.piece_type(piece->type) : nullptr;
       if (type != nullptr) spec_ = type->field(finding.field);
@@ -31,6 +32,8 @@ class FindingArguments {
   }
 
   [[nodiscard]] const std::string& piece() const { return piece_; }
+  /// Where the text names a second piece.
+  [[nodiscard]] const std::string& other() const { return other_; }
   [[nodiscard]] std::string label() const { return spec_ != nullptr ? spec_->label : finding_.field; }
   /// "Bench pipe 2, Bore", "Moisture" or, of the design's own build-ups and fans, "Wall “own”", "Fan “own”, Head".
   [[nodiscard]] std::string subject() const {
@@ -94,6 +97,7 @@ class FindingArguments {
   UnitSystem units_;
   std::string piece_;
   bool of_own_fan_ = false;
+  std::string other_;
   const FieldSpec* spec_ = nullptr;
 };
 

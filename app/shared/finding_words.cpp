@@ -41,6 +41,11 @@ std::string drawing_sentence(const Finding& f, const FindingArguments& a) {
       return fmt::format("{}: its end “{}” is in two joints; it can only be in one.", a.piece(), f.field);
     case FindingCode::joined_to_air:
       return fmt::format("{}: its end “{}” is open to the air, so nothing can be joined to it.", a.piece(), f.field);
+    case FindingCode::clash:
+      return fmt::format("{} and {} are in the same place: they would have to be {} apart.", a.piece(), a.other(), a.value(Meaning::small_length));
+    case FindingCode::through_house:
+      return fmt::format("{} goes through the {} of the house: put a {} there.", a.piece(), f.field,
+                         f.field == "wall" ? "thimble" : "passage");
     case FindingCode::bore_mismatch:
       return fmt::format("{}: its end “{}” and the piece it is joined to differ in size; the step costs draft.",
                          a.piece(), f.field);

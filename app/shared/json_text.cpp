@@ -44,12 +44,12 @@ class Watch {
   std::vector<std::set<std::string, std::less<>>> keys_;
 };
 
-struct Place {
+struct TextPlace {
   std::size_t line = 1;
   std::size_t column = 1;
 };
 
-Place place_of(std::string_view text, std::size_t byte) {
+TextPlace place_of(std::string_view text, std::size_t byte) {
   const std::string_view before = text.substr(0, std::min(byte, text.size()));
   const auto last_break = before.rfind('\n');
   return {static_cast<std::size_t>(std::count(before.begin(), before.end(), '\n')) + 1,
@@ -110,7 +110,7 @@ std::variant<ordered_json, JsonFault> parse_json(std::string_view text) {
       return watch(depth, event, parsed);
     });
   } catch (const ordered_json::parse_error& error) {
-    const Place place = place_of(text, error.byte == 0 ? 0 : error.byte - 1);
+    const TextPlace place = place_of(text, error.byte == 0 ? 0 : error.byte - 1);
     return JsonFault{
         fmt::format("This is not JSON: at line {}, column {} something else was expected.", place.line, place.column)};
   } catch (const ordered_json::exception&) {

@@ -182,6 +182,10 @@ PieceType read_piece_type(const std::string& id) {
   type.family = data.text("family");
   type.shape = data.text("shape");
   type.summary = data.text("summary");
+  if (data.has("passes")) {
+    if (data.text("passes") != "house") data.fail("“passes” can only be “house”");
+    type.passes_house = true;
+  }
   for (const ordered_json& field : data.list("fields")) type.fields.push_back(read_field_spec(field, file));
   for (const ordered_json& source : data.list("sources")) {
     const ordered_json wrapped = {{"source", source}};

@@ -58,6 +58,21 @@ struct House {
   friend bool operator==(const House&, const House&) = default;
 };
 
+/// The house around the heater, as far as the drawing and the path check need it: one room, its ceiling, a gable roof
+/// whose ridge runs along the longer side. The answer does not depend on it. Lengths are coordinates of the drawing.
+struct HouseOutline {
+  Length west = -1.0 * metre;   ///< inside faces of the four walls
+  Length east = 5.0 * metre;
+  Length south = -1.5 * metre;
+  Length north = 2.5 * metre;
+  Length wall = 250.0 * millimetre;     ///< thickness of the walls, and of the roof
+  Length ceiling = 2500.0 * millimetre; ///< its underside
+  Length ceiling_thickness = 200.0 * millimetre;
+  Length eaves = 2800.0 * millimetre;   ///< where the roof begins, at the outer faces
+  Length ridge = 4500.0 * millimetre;
+  friend bool operator==(const HouseOutline&, const HouseOutline&) = default;
+};
+
 using PieceId = std::string;
 
 /// A finding that someone has looked at and lets stand.
@@ -108,6 +123,7 @@ struct Design {
   std::vector<Wall> walls;  ///< the user's own build-ups; found before the library's
   std::vector<FanSheet> fans;  ///< the user's own data sheets; found before the library's
   std::vector<Acknowledgement> acknowledged;
+  std::optional<HouseOutline> building;  ///< drawn behind the path
   std::string notes;
 
   [[nodiscard]] const Piece* piece(std::string_view id) const;

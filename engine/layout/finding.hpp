@@ -38,6 +38,8 @@ enum class FindingCode {
   joined_to_air,      ///< a joint on a port that is open to the air; piece, field = port name
   bore_mismatch,      ///< two joined ports of different size (works, with a step; a caution); text = the other piece,
                       ///< value and highest = the diameters of equal area on this side and on the other
+  clash,              ///< two pieces in the same place, a caution; text = the other piece, value = depth
+  through_house,      ///< a pipe through the house without a passage, a caution; field = wall, ceiling or roof
   out_of_range,       ///< piece (empty: site/room/fire), field, value, lowest, highest
   wrong_kind,         ///< field holds another kind of value
   duplicate_id,

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/layout/path.hpp"
 
+#include "engine/layout/clash.hpp"
 #include "engine/layout/flue_map.hpp"
+#include "engine/layout/house.hpp"
 #include "engine/layout/network_builder.hpp"
 
 #include <algorithm>
@@ -239,8 +241,37 @@ class Tracer {
   bool has_fire_ = false;
 };
 
+/// What stands where something else stands.
+void add_place_findings(std::vector<Finding>& findings, const Design& design, const Library& library) {
+  const std::vector<PieceGeometry> shapes = geometries(design, library);
+  std::vector<const PieceGeometry*> bodies;
+  bodies.reserve(shapes.size());
+  for (const PieceGeometry& shape : shapes) bodies.push_back(&shape);
+  for (const Clash& clash : clashes(design, bodies)) {
+    Finding finding;
+    finding.code = FindingCode::clash;
+    finding.severity = Severity::caution;
+    finding.piece = design.pieces[clash.a].id;
+    finding.text = design.pieces[clash.b].id;
+    finding.value = clash.depth;
+    findings.push_back(std::move(finding));
+  }
+  for (const HouseCrossing& crossing : house_crossings(design, library, bodies)) {
+    Finding finding;
+    finding.code = FindingCode::through_house;
+    finding.severity = Severity::caution;
+    finding.piece = design.pieces[crossing.piece].id;
+    finding.field = std::string(word(crossing.part));
+    findings.push_back(std::move(finding));
+  }
+}
+
 }  // namespace
 
-TracedPath trace_path(const Design& design, const Library& library) { return Tracer(design, library).trace(); }
+TracedPath trace_path(const Design& design, const Library& library) {
+  TracedPath path = Tracer(design, library).trace();
+  add_place_findings(path.findings, design, library);
+  return path;
+}
 
 }  // namespace fluewright

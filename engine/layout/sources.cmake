@@ -1,4 +1,5 @@
 set(ROOM_SOURCES
+    clash.cpp
     conditions.cpp
     design.cpp
     design_check.cpp
@@ -13,13 +14,17 @@ set(ROOM_SOURCES
     edit_joints.cpp
     edit_move.cpp
     edit_remove.cpp
+    edit_run.cpp
+    edit_set.cpp
     edit_settle.cpp
     edit_stand.cpp
     edit_stretch.cpp
     edit_type.cpp
     path.cpp flue_map.cpp network_builder.cpp
     finding.cpp
+    house.cpp
     piece_check.cpp
     port_graph.cpp
     space.cpp
+    starter.cpp
     value_range.cpp)

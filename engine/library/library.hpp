@@ -100,6 +100,7 @@ struct PieceType {
   std::string family;   ///< "inlet" | "fire" | "exchange" | "bench" | "fitting" | "stack" | "helper"
   std::string shape;    ///< id of the shape in engine/pieces that computes it: "run", "bend", "tee", ...
   std::string summary;  ///< one sentence for the rack and for help
+  bool passes_house = false;  ///< made to go through a wall, a ceiling or a roof
   std::vector<FieldSpec> fields;
   std::vector<Citation> citations;  ///< what its coefficients rest on, beyond the fields' own
 

@@ -109,7 +109,7 @@ void FindingsList::refresh() {
 
 void FindingsList::choose(const QListWidgetItem* item) {
   const QString piece = item->data(piece_role).toString();
-  if (!piece.isEmpty()) document_.select(piece.toStdString());
+  if (!piece.isEmpty()) document_.show_piece(piece.toStdString());
 }
 
 QSize FindingsList::sizeHint() const {

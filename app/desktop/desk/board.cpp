@@ -79,6 +79,12 @@ void Board::hover_end(std::optional<PortRef> end) {
   emit touch_up();
 }
 
+void Board::set_pipe_drawing(bool on) {
+  if (on == pipe_drawing_) return;
+  pipe_drawing_ = on;
+  emit redraw();
+}
+
 void Board::set_run_type(const std::string& type) {
   if (type == run_type_) return;
   run_type_ = type;

@@ -54,6 +54,9 @@ class Board : public QObject {
   void set_run_type(const std::string& type);
   void set_upright_type(const std::string& type);
   void set_bend_type(const std::string& type);
+  /// The isometric view as single lines with symbols instead of bodies.
+  [[nodiscard]] bool pipe_drawing() const { return pipe_drawing_; }
+  void set_pipe_drawing(bool on);
   [[nodiscard]] std::vector<const PieceType*> run_types() const;
   [[nodiscard]] std::vector<const PieceType*> bend_types() const;
 
@@ -102,6 +105,7 @@ class Board : public QObject {
   std::unique_ptr<Tool> tool_;
   std::vector<std::unique_ptr<Tool>> retired_;
   QString remark_;
+  bool pipe_drawing_ = false;
 };
 
 }  // namespace fluewright

@@ -83,6 +83,7 @@ void DeskWidget::furnish_views() {
   from_ = choice(tr("From where the elevation is seen"));
   from_->addItem(tr("from the south"), static_cast<int>(ViewKind::front));
   from_->addItem(tr("from the east"), static_cast<int>(ViewKind::side));
+  from_->addItem(tr("along the path"), static_cast<int>(ViewKind::unrolled));
   auto* top = new QHBoxLayout(elevation_);
   top->setContentsMargins(static_cast<int>(SheetPainter::title_end(ViewKind::front)) + 10, 4, 70, 4);
   top->addWidget(from_, 0, Qt::AlignTop | Qt::AlignLeft);

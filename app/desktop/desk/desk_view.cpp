@@ -2,9 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/desk/desk_view.hpp"
 
+#include "app/desktop/desk/house_painter.hpp"
 #include "app/desktop/desk/mark_painter.hpp"
 #include "app/desktop/desk/piece_painter.hpp"
+#include "app/desktop/desk/pipe_drawing.hpp"
+#include "app/desktop/desk/ruler_painter.hpp"
 #include "app/desktop/desk/sheet_painter.hpp"
+#include "app/desktop/desk/unrolled.hpp"
 #include "app/desktop/theme/theme.hpp"
 #include "app/shared/words.hpp"
 
@@ -49,13 +53,30 @@ void DeskView::look_from(ViewKind kind) {
 
 const Drawing& DeskView::drawing() const {
   if (stale_) {
-    drawing_ = Drawing(board_.document(), board_.measure(), board_.tint(), projection_);
     stale_ = false;
+    if (projection_.kind() == ViewKind::unrolled) {
+      const Document& document = board_.document();
+      unrolled_ = PathMeasure(document.assessment(),
+                              unrolled(document.design(), document.assessment().path, document.geometries()));
+    }
+    drawing_ = Drawing(board_.document(), measure(), board_.tint(), projection_);
   }
   return drawing_;
 }
 
-Hit DeskView::under(QPointF pixel) const { return hit(drawing(), camera_, board_.ends(), board_.measure(), pixel); }
+const PathMeasure& DeskView::measure() const {
+  if (projection_.kind() != ViewKind::unrolled) return board_.measure();
+  (void)drawing();  // rolls the path out where that has not been done
+  return unrolled_;
+}
+
+Projection DeskView::projection_at(const PortRef& ref, const Port& port) const {
+  if (projection_.kind() != ViewKind::unrolled) return projection_;
+  const DrawnPort* drawn = drawing().port(ref);
+  return Projection::unrolled_at(port.at, port.outward, drawn == nullptr ? 0.0 : drawn->at.x());
+}
+
+Hit DeskView::under(QPointF pixel) const { return hit(drawing(), camera_, board_.ends(), measure(), pixel); }
 
 void DeskView::make_anew() {
   stale_ = true;
@@ -67,7 +88,9 @@ void DeskView::describe() {
   const Document& document = board_.document();
   const Design& design = document.design();
   QString words = tr("%n piece(s).", nullptr, static_cast<int>(design.pieces.size()));
-  if (!document.selected().empty()) {
+  if (document.selection().size() > 1) {
+    words += QLatin1Char(' ') + tr("%n piece(s) selected.", nullptr, static_cast<int>(document.selection().size()));
+  } else if (!document.selected().empty()) {
     words += QLatin1Char(' ') + tr("Selected: %1.").arg(QString::fromStdString(piece_name(design, document.library(), document.selected())));
   }
   if (const auto& end = board_.focused_end()) {
@@ -87,7 +110,7 @@ void DeskView::fit(double room) {
     bounds.adjust(-wider, -higher, wider, higher);
   }
   // The floor belongs to an elevation even where nothing stands on it.
-  if (projection_.kind() == ViewKind::front || projection_.kind() == ViewKind::side) {
+  if (is_elevation()) {
     bounds.setTop(std::min(bounds.top(), -0.1));
   }
   camera_.fit(bounds, fit_margin);
@@ -97,6 +120,27 @@ void DeskView::fit(double room) {
 bool DeskView::all_in_sight() const {
   const QRectF& bounds = drawing().bounds();
   return bounds.isEmpty() || camera_.in_sight().contains(bounds);
+}
+
+void DeskView::bring_into_sight(const PieceId& piece) {
+  const DrawnPiece* drawn = drawing().piece(piece);
+  if (drawn == nullptr || camera_.in_sight().contains(drawn->bounds)) return;
+  camera_.set_centre(drawn->bounds.center());
+  emit camera_moved();
+  update();
+}
+
+void DeskView::contextMenuEvent(QContextMenuEvent* event) {
+  board_.sweep();
+  const bool by_mouse = event->reason() == QContextMenuEvent::Mouse;
+  const Hit found = by_mouse ? under(event->pos()) : Hit{};
+  if (by_mouse && !found.piece.empty() && !board_.document().is_selected(found.piece)) board_.document().select(found.piece);
+  QPoint at = event->globalPos();
+  if (const DrawnPiece* drawn = by_mouse ? nullptr : drawing().piece(board_.document().selected())) {
+    at = mapToGlobal(camera_.to_screen(drawn->bounds.center()).toPoint());
+  }
+  emit menu_wanted(at, found);
+  event->accept();
 }
 
 void DeskView::begin_pan(QPointF pixel) {
@@ -119,14 +163,19 @@ void DeskView::paintEvent(QPaintEvent*) {
   const Document& document = board_.document();
   SheetPainter sheet(painter, camera_, projection_, document);
   sheet.paint_ground();
+  if (document.design().building) paint_house(painter, camera_, projection_, *document.design().building);
   const Drawing& shown = drawing();
-  paint_masses(painter, camera_, shown);
+  const bool as_pipes = projection_.kind() == ViewKind::isometric && board_.pipe_drawing();
+  if (!as_pipes) paint_masses(painter, camera_, shown);
+  PipeDrawing pipes(painter, camera_, shown, document, projection_);
+  if (as_pipes) pipes.paint();
   const QRectF sight = camera_.in_sight();
   for (const DrawnPiece& piece : shown.pieces()) {
+    if (as_pipes) break;
     if (!piece.bounds.intersects(sight)) continue;
-    paint_piece(painter, camera_, piece, {piece.id == document.selected(), piece.id == document.pointed().piece});
+    paint_piece(painter, camera_, piece, {document.is_selected(piece.id), piece.id == document.pointed().piece});
   }
-  MarkPainter marks(painter, camera_, projection_, board_, shown);
+  MarkPainter marks(painter, camera_, projection_, board_, measure(), shown);
   marks.keep_clear(sheet.covered());
   marks.keep_clear(under_widgets());
   marks.keep_rings_clear();
@@ -137,7 +186,9 @@ void DeskView::paintEvent(QPaintEvent*) {
   if (lit_joint_) marks.paint_joint(*lit_joint_);
   marks.paint_ends(hasFocus());
   sheet.paint_furniture();
-  if (document.design().pieces.empty()) marks.paint_invitation(projection_.kind() == ViewKind::front || projection_.kind() == ViewKind::side);
+  if (as_pipes) pipes.paint_legend(height() - 52.0);
+  if (document.design().pieces.empty()) marks.paint_invitation(is_elevation());
+  if (projection_.kind() != ViewKind::isometric) paint_rulers(painter, camera_, document.units(), mouse_);
   board_.tool().paint_over(painter, *this);
   if (hasFocus()) {
     painter.setPen(QPen(theme().inks.accent, 1.0));
@@ -177,6 +228,8 @@ void DeskView::mouseMoveEvent(QMouseEvent* event) {
     update();
     return;
   }
+  mouse_ = event->position();
+  update();
   board_.tool().move(pointer_at(event->position(), Qt::NoButton, event->modifiers()));
 }
 
@@ -235,6 +288,8 @@ void DeskView::keyReleaseEvent(QKeyEvent* event) {
 }
 
 void DeskView::leaveEvent(QEvent*) {
+  mouse_.reset();
+  update();
   board_.sweep();
   board_.tool().leave(*this);
 }

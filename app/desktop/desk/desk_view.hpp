@@ -26,6 +26,11 @@ class DeskView : public QWidget {
   ~DeskView() override;
 
   [[nodiscard]] const Projection& projection() const { return projection_; }
+  /// The projection that is true about a port: in the rolled-out elevation each port has its own.
+  [[nodiscard]] Projection projection_at(const PortRef& ref, const Port& port) const;
+  /// Where pieces and the path stand as this view shows them.
+  [[nodiscard]] const PathMeasure& measure() const;
+  [[nodiscard]] bool is_elevation() const { return projection_.kind() != ViewKind::plan && projection_.kind() != ViewKind::isometric; }
   void look_from(ViewKind kind);
   [[nodiscard]] Camera& camera() { return camera_; }
   [[nodiscard]] const Camera& camera() const { return camera_; }
@@ -38,6 +43,7 @@ class DeskView : public QWidget {
   /// Asks for the whole drawing to be in sight, in this view and those linked to it.
   void keep_in_sight() { emit sight_wanted(); }
   void begin_pan(QPointF pixel);
+  void bring_into_sight(const PieceId& piece);
   void light_joint(const std::optional<PortRef>& joint);
 
   /// The little field for a typed length, beside a pixel.
@@ -57,6 +63,7 @@ class DeskView : public QWidget {
   void fit_wanted();    ///< by key
   void sight_wanted();  ///< something has grown
   void took_focus();
+  void menu_wanted(QPoint global, const Hit& under);
 
  protected:
   bool event(QEvent* event) override;
@@ -66,6 +73,7 @@ class DeskView : public QWidget {
   void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void keyReleaseEvent(QKeyEvent* event) override;
   void leaveEvent(QEvent* event) override;
@@ -85,6 +93,8 @@ class DeskView : public QWidget {
   Camera camera_;
   mutable Drawing drawing_;
   mutable bool stale_ = true;
+  mutable PathMeasure unrolled_;
+  std::optional<QPointF> mouse_;  ///< for the rulers
   std::optional<PortRef> lit_joint_;
   std::optional<QPointF> pan_from_;
   bool space_held_ = false;

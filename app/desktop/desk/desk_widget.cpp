@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/desk/desk_widget.hpp"
 
+#include "app/desktop/desk/desk_menu.hpp"
 #include "app/desktop/desk/drop_tool.hpp"
+#include "app/desktop/variants/variant_bar.hpp"
 
+#include <QMenu>
 #include <QSplitter>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -45,6 +48,7 @@ DeskWidget::DeskWidget(Document& document, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
   column->addWidget(make_strip());
+  column->addWidget(new VariantBar(document_));
   column->addWidget(across, 1);
   furnish_views();
 
@@ -57,6 +61,12 @@ DeskWidget::DeskWidget(Document& document, QWidget* parent)
     });
     connect(view, &DeskView::fit_wanted, this, &DeskWidget::zoom_to_fit);
     connect(view, &DeskView::sight_wanted, this, &DeskWidget::keep_in_sight);
+    connect(view, &DeskView::menu_wanted, this, [this](QPoint global, const Hit& under) {
+      QMenu menu(this);
+      fill_piece_menu(menu, DeskVerbs(*board_), under);
+      menu.exec(global);
+    });
+    connect(&document_, &Document::piece_wanted, view, [this, view] { view->bring_into_sight(document_.selected()); });
     connect(view, &DeskView::took_focus, this, [this, view] { setFocusProxy(view); });
   }
   connect(upright_, &QSplitter::splitterMoved, this, [this] { shared_by_itself_ = false; });
@@ -85,20 +95,26 @@ void DeskWidget::fit(double room) {
   plan_->fit(room);
   elevation_->fit(room);
   // One scale for plan and elevation: the smaller one.
-  const double scale = std::min(plan_->camera().scale(), elevation_->camera().scale());
-  plan_->camera().set_scale(scale);
-  elevation_->camera().set_scale(scale);
+  if (elevation_->projection().kind() != ViewKind::unrolled) {
+    const double scale = std::min(plan_->camera().scale(), elevation_->camera().scale());
+    plan_->camera().set_scale(scale);
+    elevation_->camera().set_scale(scale);
+  }
   link(*plan_);
   fitted_by_itself_ = true;
 }
 
 void DeskWidget::link(const DeskView& moved) {
   if (&moved == isometric_) return;
+  const bool rolled_out = elevation_->projection().kind() == ViewKind::unrolled;
   DeskView& other = &moved == plan_ ? *elevation_ : *plan_;
   const QPointF from = moved.camera().centre();
   QPointF to = other.camera().centre();
   // East-west is common to the plan and the elevation from the south; the one from the east shows north-south.
   const bool side = elevation_->projection().kind() == ViewKind::side;
+  if (rolled_out) {
+    return;  // its axis is the path's length: nothing in common with the plan
+  }
   if (!side) {
     to.setX(from.x());
   } else if (&moved == plan_) {

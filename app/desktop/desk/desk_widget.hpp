@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/desktop/desk/board.hpp"
+#include "app/desktop/desk/desk_verbs.hpp"
 #include "app/desktop/desk/desk_view.hpp"
 
 #include <QPoint>
@@ -36,6 +37,7 @@ class DeskWidget : public QWidget {
   void put_by_key(const std::string& type);
 
   [[nodiscard]] Board& board() { return *board_; }
+  [[nodiscard]] DeskVerbs verbs() { return DeskVerbs(*board_); }
   [[nodiscard]] DeskView& plan() { return *plan_; }
   [[nodiscard]] DeskView& elevation() { return *elevation_; }
   [[nodiscard]] DeskView& isometric() { return *isometric_; }

@@ -122,13 +122,14 @@ QPolygonF mass_box(const CentreLine& line, Length width, Length height, const Pr
   return box(projection, low, high);
 }
 
-void add_masses(std::vector<DrawnPiece>& pieces, const Document& document, const Projection& projection) {
+void add_masses(std::vector<DrawnPiece>& pieces, const Document& document, const std::vector<PieceGeometry>& geometries,
+                const Projection& projection) {
   for (const Branch& branch : document.assessment().path.network.branches) {
     for (const Stretch& stretch : branch.stretches) {
       if (stretch.place != Place::mass || stretch.piece >= pieces.size()) continue;
       DrawnPiece& piece = pieces[stretch.piece];
       if (!piece.mass.empty()) continue;
-      for (const CentreLine& line : document.geometries()[stretch.piece].lines) {
+      for (const CentreLine& line : geometries[stretch.piece].lines) {
         if (line.points.size() < 2) continue;
         piece.mass.push_back(mass_box(line, stretch.embedding.width, stretch.embedding.height, projection));
       }
@@ -166,7 +167,7 @@ std::optional<Length> straight_run(const PieceGeometry& geometry, const PieceTyp
 
 Drawing::Drawing(const Document& document, const PathMeasure& measure, const Tint& tint, const Projection& projection) {
   const Design& design = document.design();
-  const auto& geometries = document.geometries();
+  const auto& geometries = measure.geometries();
   for (std::size_t i = 0; i < design.pieces.size() && i < geometries.size(); ++i) {
     const Piece& piece = design.pieces[i];
     const PieceType* type = document.library().piece_type(piece.type);
@@ -186,7 +187,7 @@ Drawing::Drawing(const Document& document, const PathMeasure& measure, const Tin
     drawn.run_length = straight_run(geometries[i], type);
     pieces_.push_back(std::move(drawn));
   }
-  add_masses(pieces_, document, projection);
+  add_masses(pieces_, document, geometries, projection);
   put_inside(pieces_, geometries);
   for (DrawnPiece& piece : pieces_) {
     piece.bounds = bounds_of(piece);

@@ -59,6 +59,7 @@ struct DrawnPiece {
 class Drawing {
  public:
   Drawing() = default;
+  /// The geometries are the measure's: those of the document, or rolled out.
   Drawing(const Document& document, const PathMeasure& measure, const Tint& tint, const Projection& projection);
 
   /// From far to near.

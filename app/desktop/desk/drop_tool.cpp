@@ -80,7 +80,7 @@ const DropTool::Before& DropTool::before(DeskView& view) {
   const auto known = before_.find(&view);
   if (known != before_.end()) return known->second;
   board_.document().cancel_preview();
-  return before_.emplace(&view, Before{view.drawing(), board_.ends(), board_.measure()}).first->second;
+  return before_.emplace(&view, Before{view.drawing(), board_.ends(), view.measure()}).first->second;
 }
 
 void DropTool::move(const Pointer& pointer) { show_at(pointer.view, pointer.pixel, pointer.sheet); }

@@ -24,8 +24,10 @@ GrowTool::GrowTool(Board& board, OpenEnd end, const Pointer& pressed)
       base_{board.document().design()},
       end_{std::move(end)},
       view_{pressed.view},
+      projection_{pressed.view.projection_at(end_.ref, end_.port)},
       pressed_{pressed.pixel},
-      pixel_{pressed.pixel} {}
+      pixel_{pressed.pixel},
+      landmarks_{board.document(), end_.ref.piece} {}
 
 QString GrowTool::sentence() const {
   if (view_.length_entry_open()) return Board::tr("Enter sets the length; Esc goes back to the mouse.");
@@ -48,7 +50,7 @@ void GrowTool::move(const Pointer& pointer) {
   }
   if (!dragging_ && away < drag_threshold) return;
   dragging_ = true;
-  show(legs_towards(board_, base_, end_, view_.projection(), pointer.sheet));
+  show(legs_towards(board_, base_, end_, projection_, pointer.sheet, landmarks_));
 }
 
 void GrowTool::show(const std::vector<Leg>& legs) {
@@ -127,7 +129,11 @@ void GrowTool::put_down() {
 QString GrowTool::card() const { return legs_.empty() ? QString() : length_words(legs_.back().length, board_); }
 
 void GrowTool::paint_over(QPainter& painter, const DeskView& view) const {
-  if (&view == &view_ && !legs_.empty() && !view_.length_entry_open()) paint_card(painter, pixel_, card(), view);
+  if (&view != &view_ || legs_.empty() || view_.length_entry_open()) return;
+  const bool true_everywhere = projection_.kind() != ViewKind::unrolled;
+  const auto far_end = true_everywhere ? board_.open_end_of(board_.document().design(), touched_) : std::nullopt;
+  if (far_end) paint_guides(painter, view, landmarks_, far_end->port.at);
+  paint_card(painter, pixel_, card(), view);
 }
 
 void paint_card(QPainter& painter, QPointF beside, const QString& words, const DeskView& view) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/desktop/desk/growth.hpp"
+#include "app/desktop/desk/landmarks.hpp"
 #include "app/desktop/desk/tool.hpp"
 
 namespace fluewright {
@@ -30,10 +31,12 @@ class GrowTool final : public Tool {
   Design base_;
   OpenEnd end_;
   DeskView& view_;
+  Projection projection_;  ///< true at the end that grows
   QPointF pressed_;
   QPointF pixel_;
   std::vector<Leg> legs_;  ///< as shown; empty: nothing yet
   PieceId touched_;
+  Landmarks landmarks_;
   bool dragging_ = false;  ///< the mouse has left the handle
 };
 

@@ -3,6 +3,7 @@
 #include "app/desktop/desk/growth.hpp"
 
 #include "app/desktop/desk/board.hpp"
+#include "app/desktop/desk/landmarks.hpp"
 
 #include <QCoreApplication>
 
@@ -14,12 +15,16 @@ namespace fluewright {
 namespace {
 
 /// How far from `end` along `heading` the snap grid's point nearest to the mouse is; negative behind.
-double snapped_reach(const Board& board, const Metres& from, const Heading& heading, double reach) {
+double snapped_reach(const Board& board, const Metres& from, const Heading& heading, double reach,
+                     const Landmarks& landmarks) {
   const Metres unit = unit_of(heading);
   const double start = dot(from, unit);
   // Along a grid axis the far coordinate is put on the grid; along a slanted one the length itself.
   const bool on_axis = std::max({std::abs(unit.x), std::abs(unit.y), std::abs(unit.z)}) > 0.999;
   if (!on_axis) return snapped(reach, board.document().grid_step());
+  const double near = 0.6 * in(board.document().grid_step(), metre);
+  const auto in_line = landmarks.in_line(unit, start + reach, near);
+  if (in_line && std::abs(*in_line - start) > near) return *in_line - start;
   return snapped(start + reach, board.document().grid_step()) - start;
 }
 
@@ -99,7 +104,7 @@ std::vector<Leg> around_the_corner(const Board& board, const Design& base, const
 }  // namespace
 
 std::vector<Leg> legs_towards(const Board& board, const Design& base, const OpenEnd& end, const Projection& projection,
-                              QPointF sheet) {
+                              QPointF sheet, const Landmarks& landmarks) {
   const Metres from = metres(end.port.at);
   const double least = 0.5 * in(board.document().grid_step(), metre);
   const double along = projection.along(end.port.outward, from, sheet).value_or(0.0);
@@ -109,12 +114,12 @@ std::vector<Leg> legs_towards(const Board& board, const Design& base, const Open
   const bool isometric = projection.kind() == ViewKind::isometric;
   const double bore = in(end.port.section.equal_area_diameter(), metre);
   const bool straight_only = isometric || !pull.square ? along >= pull.reach : pull.reach < 0.75 * bore && along > 0.0;
-  const double straight_length = snapped_reach(board, from, end.port.outward, along);
+  const double straight_length = snapped_reach(board, from, end.port.outward, along, landmarks);
   if (straight_only) {
     if (straight_length < least) return {};
     return {{end.port.outward, straight_length * metre}};
   }
-  const double across_length = snapped_reach(board, from, pull.heading, pull.reach);
+  const double across_length = snapped_reach(board, from, pull.heading, pull.reach, landmarks);
   if (across_length < least) return {};
   const Leg turn{pull.heading, across_length * metre};
   if (isometric || !pull.square || straight_length < least) return {turn};

@@ -14,6 +14,7 @@
 namespace fluewright {
 
 class Board;
+class Landmarks;
 
 /// One straight step of a growing path.
 struct Leg {
@@ -28,10 +29,11 @@ struct Leg {
 [[nodiscard]] double snapped(double metres, Length step);
 
 /// The legs that lead from an end to where the mouse is: straight on; across at once; or straight on and then across,
-/// so that the corner lies level with the mouse. Their far ends lie on the snap grid. Empty: the mouse is behind the
+/// so that the corner lies level with the mouse. Their far ends lie on the snap grid, or in line with a landmark that
+/// is nearer than that. Empty: the mouse is behind the
 /// end or too near.
 [[nodiscard]] std::vector<Leg> legs_towards(const Board& board, const Design& base, const OpenEnd& end,
-                                            const Projection& projection, QPointF sheet);
+                                            const Projection& projection, QPointF sheet, const Landmarks& landmarks);
 
 /// "1200 mm" as a label and as what one would type.
 [[nodiscard]] QString length_words(Length length, const Board& board);

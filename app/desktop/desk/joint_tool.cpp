@@ -4,6 +4,8 @@
 
 #include "app/desktop/desk/desk_view.hpp"
 #include "app/desktop/desk/grow_tool.hpp"
+#include "app/desktop/desk/set_tools.hpp"
+#include "engine/layout/edit_run.hpp"
 
 #include <QLineF>
 #include <QPainter>
@@ -60,10 +62,12 @@ JointTool::JointTool(Board& board, Hit under, const Pointer& pressed)
       base_{board.document().design()},
       under_{std::move(under)},
       view_{pressed.view},
+      projection_{projection_here()},
       pressed_pixel_{pressed.pixel},
       pressed_sheet_{pressed.sheet},
       pixel_{pressed.pixel},
-      held_{held()} {}
+      held_{held()},
+      landmarks_{board.document(), under_.piece} {}
 
 Position JointTool::held() const {
   if (under_.joint) {
@@ -73,33 +77,75 @@ Position JointTool::held() const {
   return piece == nullptr ? Position{} : position_of(piece->at);
 }
 
-QString JointTool::sentence() const {
-  if (under_.joint) return Board::tr("Drag the joint: the runs beside it stretch. Esc forgets it.");
-  return Board::tr("Drag the piece: the runs beside it stretch. Hold Shift to move the whole path. Esc forgets it.");
+Projection JointTool::projection_here() const {
+  PortRef ref = under_.joint.value_or(PortRef{under_.piece, {}});
+  if (!under_.joint) {
+    for (const Joint& joint : base_.joints) {
+      if (joint.a.piece == under_.piece) ref = joint.a;
+      if (joint.b.piece == under_.piece) ref = joint.b;
+    }
+  }
+  const auto port = port_of(board_, base_, ref);
+  return port ? view_.projection_at(ref, *port) : view_.projection();
 }
 
-Position JointTool::snapped_step(const Pointer& pointer) const {
-  const Projection& projection = view_.projection();
-  const Length grid = board_.document().grid_step();
-  const Metres at = metres(held_);
-  const auto to_grid = [&](double from, double by) {
-    return std::abs(by) < 0.5 * in(grid, metre) ? 0.0 : snapped(from + by, grid) - from;
-  };
-  if (projection.kind() == ViewKind::isometric) {
-    // One axis at a time: the one the mouse follows best.
-    Metres best;
-    double most = 0.0;
-    for (const Heading& direction : {heading_east, heading_north, heading_up()}) {
-      const double reach = projection.along(direction, metres(Position{}), pointer.sheet - pressed_sheet_).value_or(0.0);
-      if (std::abs(reach) <= std::abs(most)) continue;
-      most = reach;
-      best = unit_of(direction);
-    }
-    return position({to_grid(at.x, most * best.x), to_grid(at.y, most * best.y), to_grid(at.z, most * best.z)});
+QString JointTool::sentence() const {
+  if (under_.joint) return Board::tr("Drag the joint: the runs beside it stretch; hold Ctrl to stretch the whole bench. Esc forgets it.");
+  return Board::tr("Drag the piece: the runs beside it stretch. Shift moves the whole path, Ctrl stretches the whole bench. Esc forgets it.");
+}
+
+/// The run whose length the mouse pulls at: the dragged one, or one that ends where one drags; nothing across it.
+std::optional<JointTool::Bench> JointTool::bench_along(const Position& step) const {
+  const Library& library = board_.document().library();
+  std::vector<PieceId> near{under_.piece};
+  if (under_.joint) near.push_back(under_.joint->piece);
+  for (const Joint& joint : base_.joints) {
+    if (joint.a.piece == under_.piece) near.push_back(joint.b.piece);
+    if (joint.b.piece == under_.piece) near.push_back(joint.a.piece);
   }
-  const Metres from = projection.in_world(pressed_sheet_, at);
-  const Metres to = projection.in_world(pointer.sheet, at);
-  return position({to_grid(at.x, to.x - from.x), to_grid(at.y, to.y - from.y), to_grid(at.z, to.z - from.z)});
+  for (const PieceId& id : near) {
+    if (!board_.is_run(id)) continue;
+    const std::vector<PieceId> runs = bench_runs(base_, library, id);
+    if (runs.empty()) continue;
+    const auto entry = port_of(board_, base_, {id, "in"});
+    const auto exit = port_of(board_, base_, {id, "out"});
+    if (!entry || !exit) continue;
+    // Away from the end that the dragged place is not at.
+    const Metres from = metres(entry->at);
+    const Metres to = metres(exit->at);
+    const Metres at = metres(held_);
+    const auto away = [&at](const Metres& m) { return std::hypot(m.x - at.x, m.y - at.y); };
+    const Metres way = unit_of(away(to) <= away(from) ? exit->outward : entry->outward);
+    const double by = dot(metres(step), way);
+    if (std::abs(by) > 1e-6) return Bench{id, by * metre};
+  }
+  return std::nullopt;
+}
+
+EditResult JointTool::moved(const Position& step, Qt::KeyboardModifiers keys) const {
+  const Library& library = board_.document().library();
+  const PieceId member = under_.piece.empty() && under_.joint ? under_.joint->piece : under_.piece;
+  if (keys.testFlag(Qt::ShiftModifier)) return move_group(base_, library, member, grid_point_near(step));
+  if (keys.testFlag(Qt::ControlModifier)) {
+    const auto bench = bench_along(step);
+    return bench ? stretch_bench(base_, library, bench->run, bench->by) : EditResult{base_, {}, member};
+  }
+  return under_.joint ? move_one_joint(board_, base_, *under_.joint, step) : moved_by_joint(board_, base_, member, step);
+}
+
+Position JointTool::in_line(const Position& step) const {
+  // What lines up with another end has precedence over the grid.
+  const double reach = 0.6 * in(board_.document().grid_step(), metre);
+  Metres to = metres(held_ + step);
+  const Metres from = metres(held_);
+  const auto settle = [&](double Metres::*axis, const Metres& unit) {
+    if (std::abs(to.*axis - from.*axis) < 1e-9) return;
+    if (const auto there = landmarks_.in_line(unit, to.*axis, reach)) to.*axis = *there;
+  };
+  settle(&Metres::x, {1, 0, 0});
+  settle(&Metres::y, {0, 1, 0});
+  settle(&Metres::z, {0, 0, 1});
+  return position({to.x - from.x, to.y - from.y, to.z - from.z});
 }
 
 void JointTool::move(const Pointer& pointer) {
@@ -107,17 +153,8 @@ void JointTool::move(const Pointer& pointer) {
   pixel_ = pointer.pixel;
   if (!dragging_ && QLineF(pressed_pixel_, pixel_).length() < drag_threshold) return;
   dragging_ = true;
-  const Position step = snapped_step(pointer);
-  const bool whole = pointer.modifiers.testFlag(Qt::ShiftModifier);
-  const PieceId member = under_.piece.empty() && under_.joint ? under_.joint->piece : under_.piece;
-  EditResult result;
-  if (whole) {
-    result = move_group(base_, board_.document().library(), member, grid_point_near(step));
-  } else if (under_.joint) {
-    result = move_one_joint(board_, base_, *under_.joint, step);
-  } else {
-    result = moved_by_joint(board_, base_, member, step);
-  }
+  const Position step = in_line(snapped_step(board_, projection_, held_, pressed_sheet_, pointer.sheet));
+  const EditResult result = moved(step, pointer.modifiers);
   if (board_.preview(result)) step_ = step;
   emit board_.touch_up();
 }
@@ -130,21 +167,11 @@ void JointTool::release(const Pointer& pointer) {
 
 void JointTool::put_down() { board_.document().cancel_preview(); }
 
-QString JointTool::card() const {
-  const Metres step = metres(step_);
-  QStringList parts;
-  const auto add = [&](double by, const Heading& there, const Heading& back) {
-    if (std::abs(by) < 1e-6) return;
-    parts << QStringLiteral("%1 %2").arg(length_words(std::abs(by) * metre, board_), direction_words(by > 0.0 ? there : back));
-  };
-  add(step.x, heading_east, heading_west);
-  add(step.y, heading_north, heading_south);
-  add(step.z, heading_up(), heading_down());
-  return parts.join(QStringLiteral(", "));
-}
+QString JointTool::card() const { return step_words(board_, step_); }
 
 void JointTool::paint_over(QPainter& painter, const DeskView& view) const {
   if (&view != &view_ || !dragging_) return;
+  if (projection_.kind() != ViewKind::unrolled) paint_guides(painter, view, landmarks_, held_ + step_);
   if (const QString words = card(); !words.isEmpty()) paint_card(painter, pixel_, words, view);
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/desktop/desk/hit.hpp"
+#include "app/desktop/desk/landmarks.hpp"
 #include "app/desktop/desk/tool.hpp"
 
 namespace fluewright {
@@ -22,16 +23,25 @@ class JointTool final : public Tool {
 
  private:
   [[nodiscard]] Position held() const;
-  [[nodiscard]] Position snapped_step(const Pointer& pointer) const;
+  [[nodiscard]] Projection projection_here() const;
+  struct Bench {
+    PieceId run;
+    Length by{};
+  };
+  [[nodiscard]] std::optional<Bench> bench_along(const Position& step) const;
+  [[nodiscard]] EditResult moved(const Position& step, Qt::KeyboardModifiers keys) const;
+  [[nodiscard]] Position in_line(const Position& step) const;
 
   Design base_;
   Hit under_;
   DeskView& view_;
+  Projection projection_;  ///< true at the held place
   QPointF pressed_pixel_;
   QPointF pressed_sheet_;
   QPointF pixel_;
   Position held_;      ///< what is brought onto the grid: the joint, or the piece's first port
   Position step_;
+  Landmarks landmarks_;
   bool dragging_ = false;
 };
 

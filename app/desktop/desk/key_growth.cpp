@@ -38,7 +38,7 @@ bool KeyGrowth::key(DeskView& view, QKeyEvent& event) {
     emit board_.sentence_changed(sentence());
     return true;
   }
-  if (const auto direction = direction_of_key(event.key(), view.projection().kind())) {
+  if (const auto direction = direction_of_key(event.key(), view.projection_at(end_.ref, end_.port))) {
     steer(*direction, event.modifiers().testFlag(Qt::ShiftModifier) ? large_steps : 1);
     return true;
   }
@@ -128,7 +128,7 @@ void KeyGrowth::put_down() {
 }
 
 QPointF KeyGrowth::beside_end() const {
-  return view_.camera().to_screen(view_.projection().on_sheet(end_.port.at));
+  return view_.camera().to_screen(view_.projection_at(end_.ref, end_.port).on_sheet(end_.port.at));
 }
 
 QString KeyGrowth::card() const { return leg_ ? length_words(leg_->length, board_) : QString(); }
@@ -136,7 +136,7 @@ QString KeyGrowth::card() const { return leg_ ? length_words(leg_->length, board
 void KeyGrowth::paint_over(QPainter& painter, const DeskView& view) const {
   if (&view != &view_ || !leg_ || view_.length_entry_open()) return;
   const Position far = end_.port.at + step_along(leg_->heading, leg_->length);
-  paint_card(painter, view.camera().to_screen(view.projection().on_sheet(far)), card(), view);
+  paint_card(painter, view.camera().to_screen(view.projection_at(end_.ref, end_.port).on_sheet(far)), card(), view);
 }
 
 }  // namespace fluewright

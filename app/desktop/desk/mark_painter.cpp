@@ -19,8 +19,8 @@
 namespace fluewright {
 
 MarkPainter::MarkPainter(QPainter& painter, const Camera& camera, const Projection& projection, const Board& board,
-                         const Drawing& drawing)
-    : painter_{painter}, camera_{camera}, projection_{projection}, board_{board}, drawing_{drawing} {}
+                         const PathMeasure& measure, const Drawing& drawing)
+    : painter_{painter}, camera_{camera}, projection_{projection}, board_{board}, measure_{measure}, drawing_{drawing} {}
 
 void MarkPainter::paint_handle(QPointF at, bool lit, bool filled) {
   const Inks& inks = theme().inks;
@@ -193,7 +193,7 @@ QPointF MarkPainter::beside(const DrawnPiece& piece, const QRectF& mark) const {
 }
 
 QPointF MarkPainter::at_s(Length s, bool& found) const {
-  const auto place = board_.measure().place_at(s);
+  const auto place = measure_.place_at(s);
   found = place.has_value();
   return place ? camera_.to_screen(projection_.on_sheet(place->at)) : QPointF();
 }

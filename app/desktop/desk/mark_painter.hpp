@@ -20,7 +20,7 @@ namespace fluewright {
 class MarkPainter {
  public:
   MarkPainter(QPainter& painter, const Camera& camera, const Projection& projection, const Board& board,
-              const Drawing& drawing);
+              const PathMeasure& measure, const Drawing& drawing);
 
   /// Where no further mark goes.
   void keep_clear(const std::vector<QRectF>& areas);
@@ -55,6 +55,7 @@ class MarkPainter {
   const Camera& camera_;
   const Projection& projection_;
   const Board& board_;
+  const PathMeasure& measure_;
   const Drawing& drawing_;
   std::vector<QPolygonF> taken_;  ///< by marks and texts
 };

@@ -4,8 +4,10 @@
 
 #include "app/desktop/desk/desk_view.hpp"
 #include "app/desktop/desk/grow_tool.hpp"
+#include "app/desktop/desk/desk_verbs.hpp"
 #include "app/desktop/desk/joint_tool.hpp"
 #include "app/desktop/desk/key_growth.hpp"
+#include "app/desktop/desk/set_tools.hpp"
 #include "app/shared/words.hpp"
 
 #include <QKeyEvent>
@@ -27,15 +29,16 @@ std::vector<PieceId> walking_order(const Board& board) {
   return order;
 }
 
-std::optional<Heading> direction_of_key(int key, ViewKind kind) {
+std::optional<Heading> direction_of_key(int key, const Projection& projection) {
   if (key == Qt::Key_PageUp) return heading_up();
   if (key == Qt::Key_PageDown) return heading_down();
-  const bool standing = kind == ViewKind::front || kind == ViewKind::side;
+  // Right, up, left, down of the sheet; of the isometric view east, north, west, south.
+  const auto directions = projection.directions();
   switch (key) {
-    case Qt::Key_Right: return kind == ViewKind::side ? heading_north : heading_east;
-    case Qt::Key_Left: return kind == ViewKind::side ? heading_south : heading_west;
-    case Qt::Key_Up: return standing ? heading_up() : heading_north;
-    case Qt::Key_Down: return standing ? heading_down() : heading_south;
+    case Qt::Key_Right: return directions[0];
+    case Qt::Key_Up: return directions[1];
+    case Qt::Key_Left: return directions[2];
+    case Qt::Key_Down: return directions[3];
     default: return std::nullopt;
   }
 }
@@ -47,10 +50,13 @@ QString PointerTool::sentence() const {
   if (board_.focused_end()) {
     return Board::tr("Arrow keys or a drag grow the path from this end; Enter goes to the rack; Tab goes to the next end.");
   }
+  if (board_.document().selection().size() > 1) {
+    return Board::tr("Drag them, or: Delete takes them out, R turns them, Ctrl+M mirrors them, Ctrl+C copies them.");
+  }
   if (!board_.document().selected().empty()) {
     return Board::tr("Arrow keys walk along the path; Delete takes the piece out; R turns it; Alt and arrows move it.");
   }
-  return Board::tr("Drag from a ring with a plus to grow the path. Click a piece to see it. Drag bare paper to move the sheet.");
+  return Board::tr("Drag from a ring with a plus to grow the path. Click a piece to see it. Drag bare paper to move the sheet; with Shift to select.");
 }
 
 void PointerTool::move(const Pointer& pointer) {
@@ -75,9 +81,22 @@ void PointerTool::press(const Pointer& pointer) {
     return;
   }
   board_.focus_end(std::nullopt);
+  if (under.on_paper() && pointer.modifiers.testFlag(Qt::ShiftModifier)) {
+    board_.take_up(std::make_unique<BandTool>(board_, pointer));
+    return;
+  }
+  if (pointer.modifiers.testFlag(Qt::ControlModifier)) {
+    if (!under.piece.empty()) board_.document().toggle_selected(under.piece);
+    return;
+  }
   if (under.on_paper()) {
     board_.document().select({});
     pointer.view.begin_pan(pointer.pixel);
+    return;
+  }
+  const bool of_several = board_.document().selection().size() > 1 && board_.document().is_selected(under.piece);
+  if (of_several && !board_.document().read_only() && !under.joint) {
+    board_.take_up(std::make_unique<SetTool>(board_, under.piece, pointer));
     return;
   }
   if (!under.piece.empty()) board_.document().select(under.piece);
@@ -98,12 +117,18 @@ bool PointerTool::key(DeskView& view, QKeyEvent& event) {
   if ((event.modifiers() & Qt::AltModifier) != 0 && nudge(view, event)) return true;
   switch (event.key()) {
     case Qt::Key_Right:
-    case Qt::Key_Down: walk(1); return true;
+    case Qt::Key_Down: walk(1, event.modifiers().testFlag(Qt::ShiftModifier)); return true;
     case Qt::Key_Left:
-    case Qt::Key_Up: walk(-1); return true;
+    case Qt::Key_Up: walk(-1, event.modifiers().testFlag(Qt::ShiftModifier)); return true;
     case Qt::Key_Delete:
-    case Qt::Key_Backspace: remove_selected(); return true;
-    case Qt::Key_R: turn_selected(); return true;
+    case Qt::Key_Backspace: DeskVerbs(board_).remove(); return true;
+    case Qt::Key_R:
+      if (board_.document().selection().size() > 1) {
+        DeskVerbs(board_).rotate(event.modifiers().testFlag(Qt::ShiftModifier) ? -1 : 1);
+      } else {
+        turn_selected();
+      }
+      return true;
     case Qt::Key_Return:
     case Qt::Key_Enter: emit board_.rack_wanted(); return true;
     default: return false;
@@ -111,12 +136,12 @@ bool PointerTool::key(DeskView& view, QKeyEvent& event) {
 }
 
 bool PointerTool::begin_key_growth(DeskView& view, QKeyEvent& event) {
-  const auto direction = direction_of_key(event.key(), view.projection().kind());
+  const OpenEnd* focused = board_.ends().find(*board_.focused_end());
+  if (focused == nullptr) return false;
+  const auto direction = direction_of_key(event.key(), view.projection_at(focused->ref, focused->port));
   const bool digit = !event.text().isEmpty() && event.text().front().isDigit();
   if ((!direction && !digit) || event.modifiers().testFlag(Qt::AltModifier) || board_.document().read_only()) return false;
-  const OpenEnd* end = board_.ends().find(*board_.focused_end());
-  if (end == nullptr) return false;
-  board_.take_up(std::make_unique<KeyGrowth>(board_, *end, view));
+  board_.take_up(std::make_unique<KeyGrowth>(board_, *focused, view));
   board_.tool().key(view, event);
   return true;
 }
@@ -130,23 +155,23 @@ bool PointerTool::step_back() {
   return true;
 }
 
-void PointerTool::walk(int steps) {
+void PointerTool::walk(int steps, bool along_with) {
   const std::vector<PieceId> order = walking_order(board_);
   if (order.empty()) return;
   const auto here = std::find(order.begin(), order.end(), board_.document().selected());
   const auto last = static_cast<std::ptrdiff_t>(order.size()) - 1;
   std::ptrdiff_t next = here == order.end() ? (steps > 0 ? 0 : last) : (here - order.begin()) + steps;
   next = std::clamp<std::ptrdiff_t>(next, 0, last);
-  board_.document().select(order[static_cast<std::size_t>(next)]);
+  const PieceId& there = order[static_cast<std::size_t>(next)];
+  if (along_with) {
+    std::vector<PieceId> more = board_.document().selection();
+    std::erase(more, there);
+    more.push_back(there);
+    board_.document().select_set(std::move(more));
+  } else {
+    board_.document().select(there);
+  }
   emit board_.sentence_changed(board_.sentence());
-}
-
-void PointerTool::remove_selected() {
-  Document& document = board_.document();
-  if (document.selected().empty() || document.read_only()) return;
-  const PieceId piece = document.selected();
-  const QString name = QString::fromStdString(piece_name(document.design(), document.library(), piece));
-  board_.commit(remove_piece(document.design(), document.library(), piece), Board::tr("Take out %1").arg(name));
 }
 
 void PointerTool::turn_selected() {
@@ -164,7 +189,7 @@ void PointerTool::turn_selected() {
 
 bool PointerTool::nudge(const DeskView& view, const QKeyEvent& event) {
   Document& document = board_.document();
-  const auto direction = direction_of_key(event.key(), view.projection().kind());
+  const auto direction = direction_of_key(event.key(), view.projection());
   if (!direction || document.selected().empty() || document.read_only()) return false;
   const Position step = step_along(*direction, document.grid_step());
   if (event.modifiers().testFlag(Qt::ShiftModifier)) {

@@ -22,8 +22,7 @@ class PointerTool final : public Tool {
   bool step_back() override;
 
  private:
-  void walk(int steps);
-  void remove_selected();
+  void walk(int steps, bool along_with);  ///< `along_with`: the next piece is selected as well
   void turn_selected();
   bool nudge(const DeskView& view, const QKeyEvent& event);
   bool begin_key_growth(DeskView& view, QKeyEvent& event);
@@ -32,6 +31,6 @@ class PointerTool final : public Tool {
 /// The piece names in the order in which the gas passes them, those off the path after them.
 [[nodiscard]] std::vector<PieceId> walking_order(const Board& board);
 /// The grid direction of an arrow or page key in a view.
-[[nodiscard]] std::optional<Heading> direction_of_key(int key, ViewKind kind);
+[[nodiscard]] std::optional<Heading> direction_of_key(int key, const Projection& projection);
 
 }  // namespace fluewright

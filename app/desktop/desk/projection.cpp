@@ -41,6 +41,8 @@ Projection::Projection(ViewKind kind) : kind_{kind} {
       toward_viewer_ = {0, 0, 1};
       break;
     case ViewKind::front:
+    case ViewKind::unrolled:
+      own_directions_ = front_directions;
       right_ = {1, 0, 0};
       up_ = {0, 0, 1};
       toward_viewer_ = {0, -1, 0};
@@ -59,13 +61,24 @@ Projection::Projection(ViewKind kind) : kind_{kind} {
   }
 }
 
-QPointF Projection::on_sheet(const Metres& world) const { return {dot(world, right_), dot(world, up_)}; }
+Projection Projection::unrolled_at(const Position& world, const Heading& outward, double drawn_at) {
+  Projection made(ViewKind::unrolled);
+  const Heading along{outward.azimuth, {}};
+  made.right_ = unit_of(along);
+  made.toward_viewer_ = {made.right_.y, -made.right_.x, 0.0};
+  made.shift_ = drawn_at - dot(metres(world), made.right_);
+  made.own_directions_ = {along, heading_up(outward.azimuth), opposite(along), heading_down(outward.azimuth)};
+  return made;
+}
+
+QPointF Projection::on_sheet(const Metres& world) const { return {dot(world, right_) + shift_, dot(world, up_)}; }
 
 std::span<const Heading> Projection::directions() const {
   switch (kind_) {
     case ViewKind::plan: return plan_directions;
     case ViewKind::front: return front_directions;
     case ViewKind::side: return side_directions;
+    case ViewKind::unrolled: return own_directions_;
     case ViewKind::isometric: break;
   }
   return isometric_directions;
@@ -76,6 +89,10 @@ Metres Projection::in_world(QPointF sheet, const Metres& like) const {
     case ViewKind::plan: return {sheet.x(), sheet.y(), like.z};
     case ViewKind::front: return {sheet.x(), like.y, sheet.y()};
     case ViewKind::side: return {like.x, sheet.x(), sheet.y()};
+    case ViewKind::unrolled: {
+      const double on = sheet.x() - shift_ - dot(like, right_);
+      return {like.x + on * right_.x, like.y + on * right_.y, sheet.y()};
+    }
     case ViewKind::isometric: break;
   }
   const double across = sheet.x() / cos30;               // x - y
@@ -96,6 +113,7 @@ QString title_of(ViewKind kind) {
     case ViewKind::plan: title = QT_TRANSLATE_NOOP("Desk", "Plan"); break;
     case ViewKind::front: title = QT_TRANSLATE_NOOP("Desk", "Elevation from the south"); break;
     case ViewKind::side: title = QT_TRANSLATE_NOOP("Desk", "Elevation from the east"); break;
+    case ViewKind::unrolled: title = QT_TRANSLATE_NOOP("Desk", "Elevation along the path"); break;
     case ViewKind::isometric: title = QT_TRANSLATE_NOOP("Desk", "Isometric"); break;
   }
   return QCoreApplication::translate("Desk", title);

@@ -18,6 +18,7 @@ enum class ViewKind {
   plan,      ///< from above, north up
   front,     ///< from the south
   side,      ///< from the east
+  unrolled,  ///< the path rolled out into one upright plane
   isometric  ///< from the south-west and above, lengths true along the three axes (ISO 5456-3)
 };
 
@@ -38,6 +39,9 @@ struct Metres {
 class Projection {
  public:
   explicit Projection(ViewKind kind);
+  /// The rolled-out elevation as it is true at one port: the upright plane along the way out of it, with the port where
+  /// it is drawn. Drawing on from there lands where it is drawn.
+  [[nodiscard]] static Projection unrolled_at(const Position& world, const Heading& outward, double drawn_at);
 
   [[nodiscard]] ViewKind kind() const { return kind_; }
   [[nodiscard]] QPointF on_sheet(const Metres& world) const;
@@ -63,6 +67,8 @@ class Projection {
   Metres up_;
   Metres toward_viewer_;
   double widening_ = 1.0;
+  double shift_ = 0.0;      ///< of the rolled-out plane
+  std::array<Heading, 4> own_directions_{};
 };
 
 /// "Plan", "Elevation from the south", ...

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/desk/sheet_painter.hpp"
 
+#include "app/desktop/desk/ruler_painter.hpp"
 #include "app/desktop/theme/theme.hpp"
 
 #include <QCoreApplication>
@@ -69,7 +70,7 @@ void SheetPainter::paint_ground() {
     paint_square_grid();
   }
   painter_.setRenderHint(QPainter::Antialiasing, true);
-  if (projection_.kind() == ViewKind::front || projection_.kind() == ViewKind::side) {
+  if (projection_.kind() != ViewKind::plan && projection_.kind() != ViewKind::isometric) {
     paint_levels();
     paint_floor();
   }
@@ -134,7 +135,7 @@ void SheetPainter::paint_levels() {
   painter_.setPen(theme().inks.faint_ink);
   for (double z = std::ceil(sight.top() / step) * step; z <= sight.bottom(); z += step) {
     const double y = camera_.to_screen({0.0, z}).y();
-    if (y < 48.0 || y > camera_.size().height() - 34.0) continue;
+    if (y < 48.0 || y > camera_.size().height() - ruler_depth - 34.0) continue;
     const QString height = QString::fromStdString(show(z * metre, document_.units(), Meaning::height).text());
     write(QRectF(edge - 6.0, y - 14.0, 90.0, 13.0), Qt::AlignLeft | Qt::AlignBottom, height);
   }
@@ -149,7 +150,7 @@ void SheetPainter::paint_level(Length height, const QString& said) {
   painter_.setPen(pen);
   painter_.drawLine(QPointF(0.0, y), QPointF(camera_.size().width(), y));
   painter_.setFont(type(TypeRole::caption));
-  write(QRectF(camera_.size().width() - 170.0 - edge, y - 15.0, 170.0, 14.0), Qt::AlignRight | Qt::AlignBottom, said);
+  write(QRectF(camera_.size().width() - ruler_depth - 170.0 - edge, y - 15.0, 170.0, 14.0), Qt::AlignRight | Qt::AlignBottom, said);
 }
 
 void SheetPainter::paint_furniture() {
@@ -160,7 +161,7 @@ void SheetPainter::paint_furniture() {
 }
 
 QString SheetPainter::title(ViewKind kind) {
-  return kind == ViewKind::front || kind == ViewKind::side ? words("Elevation") : title_of(kind);
+  return kind != ViewKind::plan && kind != ViewKind::isometric ? words("Elevation") : title_of(kind);
 }
 
 double SheetPainter::title_end(ViewKind kind) { return edge + QFontMetricsF(title_font()).horizontalAdvance(title(kind)); }
@@ -176,7 +177,7 @@ std::vector<QRectF> SheetPainter::covered() const {
   std::vector<QRectF> areas = written_;
   areas.emplace_back(0.0, 0.0, title_end(projection_.kind()) + 4.0, 28.0);
   areas.emplace_back(size.width() - edge - 56.0, 0.0, edge + 56.0, 70.0);
-  if (projection_.kind() != ViewKind::isometric) areas.emplace_back(0.0, size.height() - 28.0, 0.2 * size.width() + 70.0, 28.0);
+  if (projection_.kind() != ViewKind::isometric) areas.emplace_back(0.0, size.height() - ruler_depth - 28.0, 0.2 * size.width() + 70.0, 28.0);
   return areas;
 }
 
@@ -195,7 +196,7 @@ void SheetPainter::paint_scale_bar() {
   }
   const double pixels = length * camera_.scale();
   const Inks& inks = theme().inks;
-  const QPointF corner(edge, camera_.size().height() - edge - 5.0);
+  const QPointF corner(edge, camera_.size().height() - ruler_depth - edge - 5.0);
   painter_.setPen(QPen(inks.faint_ink, 1.0));
   for (int i = 0; i < 4; ++i) {
     painter_.setBrush(i % 2 == 0 ? QBrush(inks.faint_ink) : QBrush(inks.paper));
@@ -207,7 +208,8 @@ void SheetPainter::paint_scale_bar() {
 }
 
 void SheetPainter::paint_axes() {
-  const QPointF centre(camera_.size().width() - edge - 24.0, edge + 26.0);
+  const double beside = projection_.kind() == ViewKind::isometric ? 0.0 : ruler_depth;
+  const QPointF centre(camera_.size().width() - beside - edge - 24.0, edge + 26.0);
   if (projection_.kind() == ViewKind::plan) {
     paint_compass(centre);
     return;
@@ -218,7 +220,8 @@ void SheetPainter::paint_axes() {
     Metres along;
     const char* letter;
   };
-  for (const Axis& axis : {Axis{{1, 0, 0}, "E"}, Axis{{0, 1, 0}, "N"}, Axis{{0, 0, 1}, QT_TRANSLATE_NOOP("Desk", "up")}}) {
+  const bool rolled_out = projection_.kind() == ViewKind::unrolled;
+  for (const Axis& axis : {Axis{{1, 0, 0}, rolled_out ? "\xe2\x86\x92" : "E"}, Axis{{0, 1, 0}, "N"}, Axis{{0, 0, 1}, QT_TRANSLATE_NOOP("Desk", "up")}}) {
     const QPointF step = projection_.on_sheet(axis.along);
     if (std::hypot(step.x(), step.y()) < 1e-6) continue;
     const QPointF tip(step.x() * 17.0, -step.y() * 17.0);

@@ -92,6 +92,7 @@ QPolygonF box(const Projection& projection, const Metres& low, const Metres& hig
     case ViewKind::plan:
       return {{at(low.x, low.y, low.z), at(high.x, low.y, low.z), at(high.x, high.y, low.z), at(low.x, high.y, low.z)}};
     case ViewKind::front:
+    case ViewKind::unrolled:
       return {{at(low.x, low.y, low.z), at(high.x, low.y, low.z), at(high.x, low.y, high.z), at(low.x, low.y, high.z)}};
     case ViewKind::side:
       return {{at(low.x, low.y, low.z), at(low.x, high.y, low.z), at(low.x, high.y, high.z), at(low.x, low.y, high.z)}};

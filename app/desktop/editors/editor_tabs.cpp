@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/editors/editor_tabs.hpp"
+#include "app/desktop/variants/trial_panel.hpp"
 
 #include "app/desktop/editors/conditions_editor.hpp"
 #include "app/desktop/editors/fire_extras.hpp"
@@ -19,10 +20,12 @@ EditorTabs::EditorTabs(Document& document, QWidget* parent) : QTabWidget(parent)
   addTab(new ConditionsEditor(document, "site."), QStringLiteral("Site"));
   addTab(new ConditionsEditor(document, "room."), QStringLiteral("House"));
   addTab(fire_sheet, QStringLiteral("Fire"));
+  addTab(new TrialPanel(document), tr("What if"));
   setTabToolTip(piece, QStringLiteral("The selected piece"));
   setTabToolTip(site, QStringLiteral("Altitude, weather and wind"));
   setTabToolTip(house, QStringLiteral("The room, the house's leaks and fans"));
   setTabToolTip(fire, QStringLiteral("Wood, burn rate and air"));
+  setTabToolTip(trial, tr("Other conditions tried out, the design left as it is"));
   tabBar()->setExpanding(true);
   tabBar()->setAccessibleName(QStringLiteral("Editors"));
   connect(&document, &Document::selection_changed, this, [this, &document] {

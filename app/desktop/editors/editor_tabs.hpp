@@ -15,7 +15,7 @@ class EditorTabs : public QTabWidget {
  public:
   explicit EditorTabs(Document& document, QWidget* parent = nullptr);
 
-  enum Page { piece, site, house, fire };
+  enum Page { piece, site, house, fire, trial };
 };
 
 }  // namespace fluewright

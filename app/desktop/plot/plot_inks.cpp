@@ -19,6 +19,8 @@ QPen pen_of(LineRole role) {
       return {inks.ink, 1.5, Qt::DashDotLine};
     case LineRole::dew_point:
       return {inks.water, 1.5, Qt::DotLine};
+    case LineRole::other_variant:
+      return {inks.faint_ink, 1.4, Qt::DashLine};
   }
   return {};
 }

@@ -68,6 +68,7 @@ PlotPanel::PlotPanel(Document& document, QWidget* parent)
   });
   connect(&document_, &Document::changed, this, &PlotPanel::refresh);
   connect(&document_, &Document::units_changed, this, &PlotPanel::refresh);
+  connect(&document_, &Document::variants_changed, this, &PlotPanel::refresh);
   connect(&document_, &Document::pointed_changed, this, &PlotPanel::show_pointing);
   connect(&document_, &Document::selection_changed, this, &PlotPanel::show_pointing);
   refresh();
@@ -116,7 +117,17 @@ void PlotPanel::refresh() {
     return;
   }
   const auto picture = plot == pressure_ ? pressure_picture : temperature_picture;
-  plot->show_picture(picture(document_.assessment(), document_.design(), document_.library(), document_.units()));
+  PlotPicture drawn = picture(document_.assessment(), document_.design(), document_.library(), document_.units());
+  // The other variants' curves behind the one on the desk.
+  for (std::size_t i = 0; i < document_.variant_count(); ++i) {
+    if (i == document_.active_variant()) continue;
+    PlotPicture other = picture(document_.variant_assessment(i), document_.variant(i), document_.library(), document_.units());
+    if (other.lines.empty() || other.lines.front().x.empty()) continue;
+    other.lines.front().role = LineRole::other_variant;
+    other.lines.front().label = document_.variant_name(i);
+    drawn.lines.push_back(std::move(other.lines.front()));
+  }
+  plot->show_picture(std::move(drawn));
   const bool settled = document_.assessment().profile_is_operating;
   const QString state = document_.assessment().profile.empty() ? QString()
                         : settled                              ? QStringLiteral("where it settles, bench charged")

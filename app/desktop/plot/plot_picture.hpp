@@ -15,7 +15,7 @@
 namespace fluewright {
 
 /// What a line stands for; decides its ink and its stroke.
-enum class LineRole { flue_pressure, room_pressure, gas, wall, dew_point };
+enum class LineRole { flue_pressure, room_pressure, gas, wall, dew_point, other_variant };
 
 /// A line along the path. The label stands beside the line itself.
 struct PlotLine {

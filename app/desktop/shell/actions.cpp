@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/shell/actions.hpp"
 
+#include "app/desktop/desk/desk_widget.hpp"
+#include "app/desktop/desk/house_dialog.hpp"
 #include "app/desktop/grid_steps.hpp"
+#include "app/desktop/help/help_card.hpp"
 #include "app/desktop/shell/file_room.hpp"
 #include "app/desktop/shell/help_pages.hpp"
 #include "app/desktop/shell/main_window.hpp"
@@ -18,6 +21,7 @@
 #include <QMenuBar>
 
 #include <array>
+#include <cmath>
 #include <functional>
 
 namespace fluewright {
@@ -33,13 +37,18 @@ Actions::Actions(MainWindow& window, Document& document, FileRoom& files, Memory
   QMenuBar& bar = *window.menuBar();
   build_file(bar);
   build_edit(bar);
+  build_piece(bar);
+  build_variants(bar);
   build_view(bar);
   build_help(bar);
   connect(&document_, &Document::units_changed, this, &Actions::follow_document);
   connect(&document_, &Document::file_changed, this, &Actions::follow_document);
   connect(&files_, &FileRoom::recent_changed, this, &Actions::show_recent);
+  connect(&document_, &Document::selection_changed, this, &Actions::follow_selection);
+  connect(&document_, &Document::variants_changed, this, &Actions::follow_selection);
   show_recent();
   follow_document();
+  follow_selection();
 }
 
 QAction* Actions::add(QMenu* menu, const QString& words, const QList<QKeySequence>& keys, std::function<void()> verb) {
@@ -55,6 +64,8 @@ QAction* Actions::add(QMenu* menu, const QString& words, const QList<QKeySequenc
 void Actions::build_file(QMenuBar& bar) {
   QMenu* menu = bar.addMenu(QStringLiteral("&File"));
   add(menu, QStringLiteral("&New"), {QKeySequence::New}, [this] { files_.start_new(); });
+  add(menu, tr("New by five &questions…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)},
+      [this] { files_.start_by_questions(); });
   add(menu, QStringLiteral("&Open…"), {QKeySequence::Open}, [this] { files_.open(); });
   recent_ = menu->addMenu(QStringLiteral("Open &recent"));
   add(menu, QStringLiteral("S&tart page"), {QKeySequence(Qt::CTRL | Qt::Key_Home)}, [this] { window_.show_start(); });
@@ -62,6 +73,7 @@ void Actions::build_file(QMenuBar& bar) {
   save_ = add(menu, QStringLiteral("&Save"), {QKeySequence::Save}, [this] { files_.save(); });
   add(menu, QStringLiteral("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
       [this] { files_.save_as(); });
+  earlier_ = add(menu, tr("&Earlier versions…"), {}, [this] { files_.earlier_versions(); });
   menu->addSeparator();
   add(menu, QStringLiteral("&Close"), {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] {
     if (files_.start_new()) window_.show_start();
@@ -78,6 +90,11 @@ void Actions::build_edit(QMenuBar& bar) {
   redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
   menu->addAction(undo);
   menu->addAction(redo);
+  menu->addSeparator();
+  with_selection_ << add(menu, tr("Cu&t"), {QKeySequence::Cut}, [this] { window_.desk().verbs().cut(); });
+  with_selection_ << add(menu, tr("&Copy"), {QKeySequence::Copy}, [this] { window_.desk().verbs().copy(); });
+  add(menu, tr("&Paste"), {QKeySequence::Paste}, [this] { window_.desk().verbs().paste(); });
+  add(menu, tr("Select &all"), {QKeySequence::SelectAll}, [this] { window_.desk().verbs().select_all(); });
 }
 
 void Actions::build_view(QMenuBar& bar) {
@@ -120,12 +137,34 @@ void Actions::build_view(QMenuBar& bar) {
   }
   menu->addSeparator();
   QAction* night = add(menu, QStringLiteral("&Dark sheet"), {QKeySequence(Qt::CTRL | Qt::Key_D)}, [this] {
-    const Sheet other = theme().sheet == Sheet::day ? Sheet::night : Sheet::day;
-    apply_theme(*qApp, other);
-    memory_.set_sheet(other);
+    take_sheet(sheet_of(!is_dark(theme().sheet), is_high_contrast(theme().sheet)));
   });
   night->setCheckable(true);
-  night->setChecked(theme().sheet == Sheet::night);
+  night->setChecked(is_dark(theme().sheet));
+  QAction* contrast = add(menu, tr("&High contrast"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D)}, [this] {
+    take_sheet(sheet_of(is_dark(theme().sheet), !is_high_contrast(theme().sheet)));
+  });
+  contrast->setCheckable(true);
+  contrast->setChecked(is_high_contrast(theme().sheet));
+  QMenu* sizes = menu->addMenu(tr("Text si&ze"));
+  auto* size_group = new QActionGroup(this);
+  for (const int percent : text_scales) {
+    QAction* size = add(sizes, tr("%1 %").arg(percent), {}, [this, percent] {
+      apply_theme(*qApp, theme().sheet, 0.01 * percent);
+      memory_.set_choice(QStringLiteral("text_scale_percent"), QString::number(percent));
+    });
+    size->setCheckable(true);
+    size->setChecked(std::abs(100.0 * theme().text_scale - percent) < 0.5);
+    size_group->addAction(size);
+  }
+  QAction* pipes = add(menu, tr("Isometric as pipe dra&wing"), {QKeySequence(Qt::CTRL | Qt::Key_I)}, [this] {
+    Board& board = window_.desk().board();
+    board.set_pipe_drawing(!board.pipe_drawing());
+  });
+  pipes->setCheckable(true);
+  connect(&window_.desk().board(), &Board::redraw, pipes, [this, pipes] { pipes->setChecked(window_.desk().board().pipe_drawing()); });
+  add(menu, tr("The h&ouse around it…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_H)},
+      [this] { ask_for_house(document_, &window_); });
   menu->addSeparator();
   add(menu, QStringLiteral("What is wr&ong"), {QKeySequence(Qt::CTRL | Qt::Key_6)},
       [this] { window_.show_advice(MainWindow::Advice::findings); });
@@ -146,10 +185,18 @@ void Actions::build_view(QMenuBar& bar) {
   }
 }
 
+void Actions::take_sheet(Sheet sheet) {
+  apply_theme(*qApp, sheet);
+  memory_.set_sheet(sheet);
+}
+
 void Actions::build_help(QMenuBar& bar) {
   QMenu* menu = bar.addMenu(QStringLiteral("&Help"));
   add(menu, QStringLiteral("&Keyboard"), {QKeySequence(Qt::Key_F1)},
       [this] { show_shortcuts(&window_, *window_.menuBar()); });
+  add(menu, tr("&What is this, and what is usual"), {QKeySequence(Qt::SHIFT | Qt::Key_F1)},
+      [this] { show_help_card(document_, &window_); });
+  add(menu, tr("Three &gestures"), {}, [this] { window_.show_tour(); });
   add(menu, QStringLiteral("&About and cautions"), {}, [this] { show_about(&window_); });
 }
 
@@ -186,6 +233,7 @@ void Actions::follow_document() {
   for (QAction* action : tint_group_->actions())
     action->setChecked(action->data().toInt() == static_cast<int>(document_.tint()));
   save_->setEnabled(!document_.read_only());
+  earlier_->setEnabled(!document_.path().isEmpty() && !document_.read_only());
 }
 
 void Actions::show_recent() {

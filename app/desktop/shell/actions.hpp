@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/desktop/document.hpp"
+#include "app/desktop/theme/theme.hpp"
 
 #include <QList>
 #include <QObject>
@@ -31,11 +32,15 @@ class Actions : public QObject {
   QAction* add(QMenu* menu, const QString& words, const QList<QKeySequence>& keys, std::function<void()> verb);
   void build_file(QMenuBar& bar);
   void build_edit(QMenuBar& bar);
+  void build_piece(QMenuBar& bar);
+  void build_variants(QMenuBar& bar);
   void build_view(QMenuBar& bar);
   void build_help(QMenuBar& bar);
   void build_grid_menu();
   void follow_document();
+  void follow_selection();
   void set_units(UnitSystem units);
+  void take_sheet(Sheet sheet);
 
   MainWindow& window_;
   Document& document_;
@@ -46,6 +51,9 @@ class Actions : public QObject {
   QActionGroup* units_group_ = nullptr;
   QActionGroup* tint_group_ = nullptr;
   QAction* save_ = nullptr;
+  QAction* earlier_ = nullptr;
+  QList<QAction*> with_selection_;  ///< that need a selected piece
+  QList<QAction*> with_others_;     ///< that need a second variant
   UnitSystem grid_units_ = UnitSystem::metric;
 };
 

@@ -3,6 +3,7 @@
 #include "app/desktop/shell/file_room.hpp"
 
 #include "app/desktop/shell/memory.hpp"
+#include "app/desktop/start/starter_dialog.hpp"
 #include "app/shared/library_reader.hpp"
 
 #include <QDir>
@@ -32,7 +33,17 @@ QString lines_of(const std::vector<std::string>& messages) {
 }  // namespace
 
 FileRoom::FileRoom(Document& document, Memory& memory, QWidget& window)
-    : QObject(&window), document_(document), memory_(memory), window_(window) {}
+    : QObject(&window),
+      document_(document),
+      memory_(memory),
+      window_(window),
+      versions_(memory.folder() + QStringLiteral("/versions")),
+      working_(document, memory.folder() + QStringLiteral("/working")) {
+  connect(&document_, &Document::file_changed, this, [this] { working_.set_name(name()); });
+  connect(&working_, &WorkingCopy::failed, this, [this](const QString& why) {
+    emit said(tr("No working copy can be kept (%1): save often.").arg(why));
+  });
+}
 
 QString FileRoom::name() const {
   if (!document_.path().isEmpty()) return QFileInfo(document_.path()).fileName();
@@ -63,7 +74,31 @@ bool FileRoom::may_leave() {
 bool FileRoom::start_new() {
   if (!may_leave()) return false;
   demo_.clear();
+  lock_.let_go();
   document_.start_new();
+  emit opened();
+  return true;
+}
+
+bool FileRoom::start_with(DesignDocument file) {
+  if (!may_leave()) return false;
+  demo_.clear();
+  lock_.let_go();
+  document_.adopt(std::move(file), {});
+  emit opened();
+  return true;
+}
+
+bool FileRoom::start_by_questions() {
+  if (!may_leave()) return false;
+  StarterDialog dialog(shipped_library(), document_.units(), &window_);
+  if (dialog.exec() != QDialog::Accepted || !dialog.design()) return false;
+  demo_.clear();
+  lock_.let_go();
+  DesignDocument fresh;
+  fresh.file_version = current_file_version;
+  fresh.design = *dialog.design();
+  document_.adopt(std::move(fresh), {}, Document::Came::unsaved);
   emit opened();
   return true;
 }
@@ -88,9 +123,18 @@ bool FileRoom::read(const QString& path) {
     show_fault(QStringLiteral("“%1” was not opened.").arg(QFileInfo(path).fileName()), *fault);
     return false;
   }
+  const Access access = ask_for(path);
+  if (access == Access::no) return false;
   auto& file = std::get<DesignDocument>(result);
   const std::vector<std::string> remarks = file.remarks;
   demo_.clear();
+  if (access == Access::copy) {
+    lock_.let_go();
+    document_.adopt(std::move(file), {});
+    emit opened();
+    emit said(tr("A copy of “%1”: saving asks where to put it.").arg(QFileInfo(path).fileName()));
+    return true;
+  }
   document_.adopt(std::move(file), QFileInfo(path).absoluteFilePath());
   memory_.add_recent(path);
   emit recent_changed();
@@ -109,6 +153,7 @@ bool FileRoom::open_demo(const QString& id) {
       return false;
     }
     demo_ = QString::fromStdString(demo.title);
+    lock_.let_go();
     document_.adopt(std::get<DesignDocument>(std::move(result)), {});
     emit opened();
     return true;
@@ -133,6 +178,12 @@ bool FileRoom::save_as() {
 }
 
 bool FileRoom::save_to(const QString& path) {
+  if (!document_.read_only() && lock_.take(path) == FileLock::Outcome::taken) {
+    show_fault(tr("“%1” was not saved. The design is still here, unsaved.").arg(QFileInfo(path).fileName()),
+               FileFault{{tr("Another window has that file open. Save under another name.").toStdString()}});
+    return false;
+  }
+  const bool kept = document_.read_only() || versions_.keep(path);
   if (const auto fault = document_.save_to(path)) {
     show_fault(QStringLiteral("“%1” was not saved. The design is still here, unsaved.").arg(QFileInfo(path).fileName()),
                *fault);
@@ -142,7 +193,8 @@ bool FileRoom::save_to(const QString& path) {
   memory_.add_recent(path);
   emit recent_changed();
   emit opened();
-  emit said(QStringLiteral("Saved as %1.").arg(QDir::toNativeSeparators(path)));
+  emit said(kept ? tr("Saved as %1.").arg(QDir::toNativeSeparators(path))
+                 : tr("Saved as %1, but the version before it could not be kept.").arg(QDir::toNativeSeparators(path)));
   return true;
 }
 

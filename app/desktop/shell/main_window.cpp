@@ -13,6 +13,7 @@
 #include "app/desktop/shell/actions.hpp"
 #include "app/desktop/shell/file_room.hpp"
 #include "app/desktop/shell/memory.hpp"
+#include "app/desktop/start/tour.hpp"
 #include "app/desktop/start/design_thumbnail.hpp"
 #include "app/desktop/start/start_page.hpp"
 #include "app/desktop/working/working_panel.hpp"
@@ -63,6 +64,7 @@ MainWindow::MainWindow(Document& document, Memory& memory, QWidget* parent)
   connect(files_, &FileRoom::said, this, &MainWindow::say);
   connect(&document_, &Document::file_changed, this, &MainWindow::show_title);
   connect(&document_, &Document::changed, this, &MainWindow::show_title);
+  restore_choices();
   restore_window();
   show_title();
   show_start();
@@ -78,6 +80,7 @@ void MainWindow::build_start() {
   }
   start_->set_recent(memory_.recent());
   connect(start_, &StartPage::new_chosen, files_, &FileRoom::start_new);
+  connect(start_, &StartPage::questions_chosen, files_, &FileRoom::start_by_questions);
   connect(start_, &StartPage::open_chosen, files_, &FileRoom::open);
   connect(start_, &StartPage::back_chosen, this, &MainWindow::show_work);
   connect(start_, &StartPage::recent_chosen, files_, &FileRoom::open_path);
@@ -148,12 +151,52 @@ void MainWindow::restore_splitters() {
   }
 }
 
+namespace {
+
+QString word_of(ViewKind elevation) {
+  if (elevation == ViewKind::side) return QStringLiteral("side");
+  return elevation == ViewKind::unrolled ? QStringLiteral("unrolled") : QStringLiteral("front");
+}
+
+}  // namespace
+
+void MainWindow::restore_choices() {
+  const double step = memory_.choice(QStringLiteral("grid_step_mm")).toDouble();
+  if (step > 0.0) document_.set_grid_step(step * millimetre);
+  if (memory_.choice(QStringLiteral("tint")) == QLatin1String("pressure")) document_.set_tint(Document::Tint::gauge_pressure);
+  const QString elevation = memory_.choice(QStringLiteral("elevation"));
+  if (elevation == QLatin1String("side")) desk_->look_from(ViewKind::side);
+  if (elevation == QLatin1String("unrolled")) desk_->look_from(ViewKind::unrolled);
+  Board& board = desk_->board();
+  const auto type = [this](const QString& of) {
+    const std::string id = memory_.choice(of).toStdString();
+    return document_.library().piece_type(id) == nullptr ? std::string() : id;
+  };
+  if (const std::string run = type(QStringLiteral("run")); !run.empty()) board.set_run_type(run);
+  if (const std::string upright = type(QStringLiteral("upright")); !upright.empty()) board.set_upright_type(upright);
+  if (const std::string bend = type(QStringLiteral("bend")); !bend.empty()) board.set_bend_type(bend);
+}
+
+void MainWindow::keep_choices() {
+  memory_.set_choice(QStringLiteral("grid_step_mm"), QString::number(in(document_.grid_step(), millimetre), 'g', 10));
+  memory_.set_choice(QStringLiteral("tint"), document_.tint() == Document::Tint::gauge_pressure
+                                                 ? QStringLiteral("pressure")
+                                                 : QStringLiteral("temperature"));
+  memory_.set_choice(QStringLiteral("elevation"), word_of(desk_->elevation().projection().kind()));
+  const Board& board = desk_->board();
+  memory_.set_choice(QStringLiteral("run"), QString::fromStdString(board.run_type()));
+  memory_.set_choice(QStringLiteral("upright"), QString::fromStdString(board.upright_type()));
+  memory_.set_choice(QStringLiteral("bend"), QString::fromStdString(board.bend_type()));
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   settle_typing();
   if (!files_->may_leave()) {
     event->ignore();
     return;
   }
+  files_->leave();
+  keep_choices();
   memory_.set_state(QStringLiteral("window"), saveGeometry());
   if (laid_out_) {
     for (const QSplitter* part : {across_, drawing_, left_, right_}) {
@@ -180,6 +223,26 @@ void MainWindow::show_work() {
 }
 
 void MainWindow::zoom_to_fit() { desk_->zoom_to_fit(); }
+
+void MainWindow::show_tour() {
+  end_tour();
+  if (!files_->start_with(Tour::example(document_.library()))) return;
+  tour_ = new Tour(document_, desk_);
+  connect(tour_, &Tour::over, this, &MainWindow::end_tour);
+}
+
+void MainWindow::end_tour() {
+  memory_.set_choice(QStringLiteral("tour"), QStringLiteral("seen"));
+  if (tour_ == nullptr) return;
+  tour_->hide();
+  tour_->deleteLater();
+  tour_ = nullptr;
+  desk_->setFocus();
+}
+
+void MainWindow::welcome() {
+  if (memory_.choice(QStringLiteral("tour")).isEmpty()) show_tour();
+}
 
 void MainWindow::show_working(std::optional<HeadlineNumber> number) {
   if (number) {

@@ -22,6 +22,7 @@ class Memory;
 class PlotPanel;
 class Rack;
 class StartPage;
+class Tour;
 class WorkingPanel;
 
 /// The one window: rack, drawing desk and plot to the left, answer and editors to the right; or the start page.
@@ -33,10 +34,15 @@ class MainWindow : public QMainWindow {
   ~MainWindow() override;
 
   [[nodiscard]] FileRoom& files() { return *files_; }
+  [[nodiscard]] DeskWidget& desk() { return *desk_; }
 
   void show_start();
   void show_work();
   void zoom_to_fit();
+  /// Three gestures on a living example; nothing if what is on the desk may not be left.
+  void show_tour();
+  /// The same at the very first start.
+  void welcome();
   /// Nothing: the working of the selected piece.
   void show_working(std::optional<HeadlineNumber> number);
   enum class Advice { findings, remedies, limits };
@@ -57,6 +63,9 @@ class MainWindow : public QMainWindow {
   void show_title();
   void show_hint();
   void say(const QString& sentence);
+  void end_tour();
+  void restore_choices();
+  void keep_choices();
 
   Document& document_;
   Memory& memory_;
@@ -71,6 +80,7 @@ class MainWindow : public QMainWindow {
   AnswerPanel* answer_ = nullptr;
   EditorTabs* editors_ = nullptr;
   WorkingPanel* working_ = nullptr;
+  Tour* tour_ = nullptr;
   bool laid_out_ = false;
   QSplitter* across_ = nullptr;   ///< left part | right column
   QSplitter* drawing_ = nullptr;  ///< rack | desk

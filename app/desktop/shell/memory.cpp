@@ -3,6 +3,7 @@
 #include "app/desktop/shell/memory.hpp"
 
 #include <QFileInfo>
+#include <QStandardPaths>
 
 #include <algorithm>
 
@@ -16,8 +17,11 @@ const auto recent_key = QStringLiteral("recent");
 }  // namespace
 
 Memory::Memory()
-    : settings_(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("fluewright"), QStringLiteral("desk")) {}
-Memory::Memory(const QString& ini_file) : settings_(ini_file, QSettings::IniFormat) {}
+    : settings_(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("fluewright"), QStringLiteral("desk")),
+      folder_(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/fluewright")) {}
+Memory::Memory(const QString& ini_file)
+    : settings_(ini_file, QSettings::IniFormat),
+      folder_(QFileInfo(ini_file).absolutePath() + QStringLiteral("/kept")) {}
 
 UnitSystem Memory::units() const {
   return settings_.value(units_key).toString() == QLatin1String("imperial") ? UnitSystem::imperial : UnitSystem::metric;
@@ -31,11 +35,14 @@ std::optional<Sheet> Memory::sheet() const {
   const QString word = settings_.value(sheet_key).toString();
   if (word == QLatin1String("day")) return Sheet::day;
   if (word == QLatin1String("night")) return Sheet::night;
+  if (word == QLatin1String("contrast day")) return Sheet::contrast_day;
+  if (word == QLatin1String("contrast night")) return Sheet::contrast_night;
   return std::nullopt;
 }
 
 void Memory::set_sheet(Sheet sheet) {
-  settings_.setValue(sheet_key, sheet == Sheet::night ? QStringLiteral("night") : QStringLiteral("day"));
+  const QString word = is_dark(sheet) ? QStringLiteral("night") : QStringLiteral("day");
+  settings_.setValue(sheet_key, is_high_contrast(sheet) ? QStringLiteral("contrast ") + word : word);
 }
 
 QByteArray Memory::state(const QString& of) const {
@@ -44,6 +51,14 @@ QByteArray Memory::state(const QString& of) const {
 
 void Memory::set_state(const QString& of, const QByteArray& state) {
   settings_.setValue(QStringLiteral("state/") + of, state);
+}
+
+QString Memory::choice(const QString& of) const {
+  return settings_.value(QStringLiteral("choice/") + of).toString();
+}
+
+void Memory::set_choice(const QString& of, const QString& choice) {
+  settings_.setValue(QStringLiteral("choice/") + of, choice);
 }
 
 QStringList Memory::recent() const {

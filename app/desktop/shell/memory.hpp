@@ -28,6 +28,12 @@ class Memory {
   void set_sheet(Sheet sheet);
   [[nodiscard]] QByteArray state(const QString& of) const;
   void set_state(const QString& of, const QByteArray& state);
+  /// A choice made on the desk; empty: none yet.
+  [[nodiscard]] QString choice(const QString& of) const;
+  void set_choice(const QString& of, const QString& choice);
+
+  /// Where working copies and older versions are kept.
+  [[nodiscard]] const QString& folder() const { return folder_; }
 
   /// Newest first, only files that are still there.
   [[nodiscard]] QStringList recent() const;
@@ -36,6 +42,7 @@ class Memory {
 
  private:
   mutable QSettings settings_;
+  QString folder_;
 };
 
 }  // namespace fluewright

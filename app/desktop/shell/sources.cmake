@@ -1,8 +1,10 @@
 set(ROOM_SOURCES
     actions.cpp
     actions.hpp
+    actions_piece.cpp
     file_room.cpp
     file_room.hpp
+    lost_and_found.cpp
     help_pages.cpp
     help_pages.hpp
     main_window.cpp

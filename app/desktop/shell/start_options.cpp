@@ -47,9 +47,14 @@ StartOptions read_start_options(int argc, char** argv) {
 }
 
 void begin(MainWindow& window, const StartOptions& options) {
+  // A picture is taken by a script: nobody is there to be asked.
+  if (options.picture.empty() && window.files().offer_lost_work()) return;
   if (!options.demo.empty()) window.files().open_demo(QString::fromStdString(options.demo));
   if (!options.design.empty()) window.files().open_path(QString::fromStdString(options.design));
-  if (options.picture.empty()) return;
+  if (options.picture.empty()) {
+    if (options.demo.empty() && options.design.empty()) window.welcome();
+    return;
+  }
   // Not at once: layouts and the first fit of the drawing take a turn or two of the event loop.
   constexpr int settle_milliseconds = 400;
   QTimer::singleShot(settle_milliseconds, &window, [&window, file = QString::fromStdString(options.picture)] {

@@ -10,14 +10,16 @@
 namespace fluewright {
 
 QImage design_thumbnail(const Demo& demo, std::shared_ptr<const Library> library, QSize size, double pixel_ratio) {
+  Document document(library);
+  ReadResult read = read_design_text(demo.text, *library);
+  if (auto* file = std::get_if<DesignDocument>(&read)) document.adopt(std::move(*file), {});
+  return design_picture(document, size, pixel_ratio);
+}
+
+QImage design_picture(const Document& document, QSize size, double pixel_ratio) {
   QImage image(size * pixel_ratio, QImage::Format_ARGB32_Premultiplied);
   image.setDevicePixelRatio(pixel_ratio);
   image.fill(Qt::transparent);
-  ReadResult read = read_design_text(demo.text, *library);
-  if (!std::holds_alternative<DesignDocument>(read)) return image;
-  Document document(std::move(library));
-  document.adopt(std::get<DesignDocument>(std::move(read)), {});
-
   const PathMeasure measure(document.assessment(), document.geometries());
   const Tint tint(document.assessment(), Document::Tint::gas_temperature);
   const Drawing drawing(document, measure, tint, Projection(ViewKind::isometric));

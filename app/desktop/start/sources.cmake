@@ -4,4 +4,8 @@ set(ROOM_SOURCES
     design_thumbnail.cpp
     design_thumbnail.hpp
     start_page.cpp
-    start_page.hpp)
+    start_page.hpp
+    starter_dialog.cpp
+    starter_dialog.hpp
+    tour.cpp
+    tour.hpp)

@@ -57,6 +57,11 @@ StartPage::StartPage(QWidget* parent)
   connect(open, &QPushButton::clicked, this, &StartPage::open_chosen);
   auto* buttons = new QHBoxLayout;
   buttons->setSpacing(10);
+  auto* questions = new QPushButton(tr("A path by five questions…"));
+  questions->setObjectName(QStringLiteral("start_questions"));
+  questions->setToolTip(QStringLiteral("Ctrl+Shift+N"));
+  connect(questions, &QPushButton::clicked, this, &StartPage::questions_chosen);
+  buttons->addWidget(questions);
   buttons->addWidget(fresh);
   buttons->addWidget(open);
   back_->setObjectName(QStringLiteral("start_back"));

@@ -30,6 +30,7 @@ class StartPage : public QWidget {
  signals:
   void back_chosen();
   void new_chosen();
+  void questions_chosen();
   void open_chosen();
   void recent_chosen(const QString& path);
   void demo_chosen(const QString& id);

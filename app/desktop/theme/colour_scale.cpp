@@ -62,7 +62,7 @@ const ColourScale& sequential_scale(Sheet sheet) {
                                    Lab::of_hue(76.0, 58.0, 76.0), Lab::of_hue(92.0, 36.0, 95.0)};
   static const ColourScale day{on_paper};
   static const ColourScale night{at_night};
-  return sheet == Sheet::day ? day : night;
+  return is_dark(sheet) ? night : day;
 }
 
 const ColourScale& diverging_scale(Sheet sheet) {
@@ -76,7 +76,7 @@ const ColourScale& diverging_scale(Sheet sheet) {
                                          Lab::of_hue(64.0, 60.0, 58.0), Lab::of_hue(86.0, 40.0, 84.0)};
   static const ColourScale day{below_on_paper, above_on_paper};
   static const ColourScale night{below_at_night, above_at_night};
-  return sheet == Sheet::day ? day : night;
+  return is_dark(sheet) ? night : day;
 }
 
 }  // namespace fluewright

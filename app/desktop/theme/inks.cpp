@@ -51,6 +51,53 @@ Inks night_inks() {
   return inks;
 }
 
+Inks contrast_day_inks() {
+  Inks inks = day_inks();
+  inks.paper = inks.margin = inks.field = inks.bare = QColor(0xffffff);
+  inks.ink = QColor(0, 0, 0);
+  inks.faint_ink = QColor(0x262626);
+  inks.hairline = QColor(0x5a5a5a);
+  inks.grid = QColor(0xe4e4e4);
+  inks.grid_strong = QColor(0xb4b4b4);
+  inks.accent = QColor(0x9a1f00);
+  inks.accent_wash = QColor(0xff, 0xd2, 0xc2);
+  inks.on_accent = QColor(0xffffff);
+  inks.caution = QColor(0x5c3a00);
+  inks.calm = QColor(0x0d3b57);
+  inks.water = QColor(0x003f77);
+  inks.mass_line = QColor(0x3f3115);
+  return inks;
+}
+
+Inks contrast_night_inks() {
+  Inks inks = night_inks();
+  inks.paper = inks.margin = inks.field = QColor(0, 0, 0);
+  inks.bare = QColor(0x1c1c1c);
+  inks.ink = QColor(0xffffff);
+  inks.faint_ink = QColor(0xe0e0e0);
+  inks.hairline = QColor(0xa8a8a8);
+  inks.grid = QColor(0x262626);
+  inks.grid_strong = QColor(0x5a5a5a);
+  inks.accent = QColor(0xffa27a);
+  inks.accent_wash = QColor(0x5a, 0x24, 0x10);
+  inks.on_accent = QColor(0, 0, 0);
+  inks.caution = QColor(0xffd479);
+  inks.calm = QColor(0xb5dcf2);
+  inks.water = QColor(0x9bd2ff);
+  inks.mass_line = QColor(0xd9c196);
+  return inks;
+}
+
+Inks inks_of(Sheet sheet) {
+  switch (sheet) {
+    case Sheet::day: return day_inks();
+    case Sheet::night: return night_inks();
+    case Sheet::contrast_day: return contrast_day_inks();
+    case Sheet::contrast_night: return contrast_night_inks();
+  }
+  return day_inks();
+}
+
 namespace {
 
 /// WCAG 2.1, "relative luminance".

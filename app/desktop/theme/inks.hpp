@@ -7,7 +7,14 @@
 namespace fluewright {
 
 /// Which paper lies on the desk.
-enum class Sheet { day, night };
+/// The last two for eyes that want it: black on white or white on black, no washes, strong lines.
+enum class Sheet { day, night, contrast_day, contrast_night };
+[[nodiscard]] constexpr bool is_dark(Sheet sheet) { return sheet == Sheet::night || sheet == Sheet::contrast_night; }
+[[nodiscard]] constexpr bool is_high_contrast(Sheet sheet) { return sheet == Sheet::contrast_day || sheet == Sheet::contrast_night; }
+[[nodiscard]] constexpr Sheet sheet_of(bool dark, bool high_contrast) {
+  if (high_contrast) return dark ? Sheet::contrast_night : Sheet::contrast_day;
+  return dark ? Sheet::night : Sheet::day;
+}
 
 /// The colours of a drafting sheet, named by what they do. No other colour is used anywhere except the two colour
 /// scales of colour_scale.hpp.
@@ -33,6 +40,9 @@ struct Inks {
 
 [[nodiscard]] Inks day_inks();
 [[nodiscard]] Inks night_inks();
+[[nodiscard]] Inks contrast_day_inks();
+[[nodiscard]] Inks contrast_night_inks();
+[[nodiscard]] Inks inks_of(Sheet sheet);
 
 /// How well two colours can be told apart in light and dark, 1 to 21 (WCAG 2.1 contrast ratio).
 [[nodiscard]] double contrast(const QColor& a, const QColor& b);

@@ -3,6 +3,9 @@
 #include "app/desktop/theme/theme.hpp"
 
 #include <QPair>
+#include <QString>
+
+#include <utility>
 
 namespace fluewright {
 
@@ -11,9 +14,9 @@ namespace {
 constexpr const char* rules = R"(
 QToolTip { color: @ink; background: @field; border: 1px solid @hairline; padding: 4px 6px; }
 
-QLabel[role="caption"] { color: @faint_ink; font-size: 8.5pt; }
-QLabel[role="heading"] { font-size: 12.5pt; font-weight: 500; }
-QLabel[role="figure"] { font-size: 28pt; font-weight: 300; }
+QLabel[role="caption"] { color: @faint_ink; font-size: $caption; }
+QLabel[role="heading"] { font-size: $heading; font-weight: 500; }
+QLabel[role="figure"] { font-size: $figure; font-weight: 300; }
 QLabel[tone="calm"] { color: @calm; }
 QLabel[tone="caution"] { color: @caution; }
 QLabel[tone="fault"] { color: @accent; }
@@ -84,6 +87,10 @@ QString style_sheet(const Inks& inks) {
       {"@caution", inks.caution},         {"@calm", inks.calm},           {"@paper", inks.paper},             {"@field", inks.field},         {"@ink", inks.ink}};
   QString sheet = QString::fromLatin1(rules);
   for (const auto& [name, colour] : roles) sheet.replace(QLatin1String(name), css(colour));
+  // The same sizes as type() has: what a style sheet sets, fonts set by hand do not reach.
+  for (const auto& [name, role] : {std::pair{"$caption", TypeRole::caption}, std::pair{"$heading", TypeRole::heading}, std::pair{"$figure", TypeRole::figure}}) {
+    sheet.replace(QLatin1String(name), QStringLiteral("%1pt").arg(type(role).pointSizeF()));
+  }
   return sheet;
 }
 

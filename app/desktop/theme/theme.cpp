@@ -8,6 +8,8 @@
 #include <QStyle>
 #include <QStyleFactory>
 
+#include <algorithm>
+
 namespace fluewright {
 
 namespace {
@@ -59,23 +61,26 @@ const Theme& theme() { return current(); }
 QFont type(TypeRole role) {
   QFont font(family());
   font.setStyleHint(QFont::SansSerif);
+  const double scale = theme().text_scale;
   switch (role) {
-    case TypeRole::caption: font.setPointSizeF(8.5); break;
-    case TypeRole::body: font.setPointSizeF(10.0); break;
+    case TypeRole::caption: font.setPointSizeF(8.5 * scale); break;
+    case TypeRole::body: font.setPointSizeF(10.0 * scale); break;
     case TypeRole::heading:
-      font.setPointSizeF(12.5);
+      font.setPointSizeF(12.5 * scale);
       font.setWeight(QFont::Medium);
       break;
     case TypeRole::figure:
-      font.setPointSizeF(28.0);
+      font.setPointSizeF(28.0 * std::min(scale, 1.4));
       font.setWeight(QFont::Light);
       break;
   }
   return font;
 }
 
-void apply_theme(QApplication& application, Sheet sheet) {
-  current() = Theme{sheet, sheet == Sheet::day ? day_inks() : night_inks()};
+void apply_theme(QApplication& application, Sheet sheet) { apply_theme(application, sheet, theme().text_scale); }
+
+void apply_theme(QApplication& application, Sheet sheet, double text_scale) {
+  current() = Theme{sheet, inks_of(sheet), text_scale};
   application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   application.setFont(type(TypeRole::body));
   application.setPalette(palette_of(theme().inks));

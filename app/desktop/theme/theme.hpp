@@ -7,6 +7,8 @@
 #include <QFont>
 #include <QString>
 
+#include <array>
+
 class QApplication;
 
 namespace fluewright {
@@ -23,6 +25,7 @@ enum class TypeRole {
 struct Theme {
   Sheet sheet = Sheet::day;
   Inks inks = day_inks();
+  double text_scale = 1.0;  ///< 1 to 2
 };
 
 /// The theme in force. Widgets read it when they paint; they need not keep it.
@@ -34,6 +37,9 @@ struct Theme {
 /// Puts a sheet on the desk: style, palette, fonts and style sheet of the whole application. Every widget gets a
 /// QEvent::PaletteChange and repaints; one that keeps colours (a plot) listens for that event.
 void apply_theme(QApplication& application, Sheet sheet);
+void apply_theme(QApplication& application, Sheet sheet, double text_scale);
+/// The scales offered, in percent.
+inline constexpr std::array text_scales{100, 115, 130, 150, 175, 200};
 
 /// The sheet that follows the system's own light or dark setting.
 [[nodiscard]] Sheet sheet_of_system(const QApplication& application);
