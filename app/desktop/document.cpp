@@ -11,6 +11,8 @@ namespace fluewright {
 
 Document::Document(std::shared_ptr<const Library> library, QObject* parent)
     : QObject(parent), library_{std::move(library)} {
+  undo_group_.addStack(&undo_stack_);
+  undo_group_.setActiveStack(&undo_stack_);
   connect(&undo_stack_, &QUndoStack::cleanChanged, this, &Document::file_changed);
   start_new();
 }
@@ -56,6 +58,7 @@ void Document::become(const Design& design) {
 }
 
 void Document::refresh() {
+  moment_.reset();  // it was of the design before
   const Design& shown = design();
   geometries_ = fluewright::geometries(shown, *library_);
   assessment_ = assess(shown, *library_);
@@ -75,6 +78,12 @@ void Document::point_at(Pointed pointed) {
   if (pointed.piece == pointed_.piece && pointed.s == pointed_.s) return;
   pointed_ = std::move(pointed);
   emit pointed_changed();
+}
+
+void Document::show_moment(std::optional<Moment> moment) {
+  if (moment == moment_) return;
+  moment_ = std::move(moment);
+  emit moment_changed();
 }
 
 void Document::set_units(UnitSystem units) {
@@ -112,6 +121,7 @@ void Document::adopt(DesignDocument file, const QString& path) {
   emit pointed_changed();
   refresh();
   emit file_changed();
+  emit adopted();
 }
 
 std::optional<FileFault> Document::save_to(const QString& path) {

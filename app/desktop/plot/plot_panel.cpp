@@ -64,7 +64,9 @@ PlotPanel::PlotPanel(Document& document, QWidget* parent)
   connect_plot(temperature_);
   connect(tabs_, &QTabBar::currentChanged, this, [this](int page) {
     pages_->setCurrentIndex(page);
+    if (!shown_is_plot()) readout_->clear();
     refresh();
+    emit page_changed();
   });
   connect(&document_, &Document::changed, this, &PlotPanel::refresh);
   connect(&document_, &Document::units_changed, this, &PlotPanel::refresh);
@@ -72,6 +74,17 @@ PlotPanel::PlotPanel(Document& document, QWidget* parent)
   connect(&document_, &Document::selection_changed, this, &PlotPanel::show_pointing);
   refresh();
 }
+
+void PlotPanel::add_page(const QString& title, QWidget* page) {
+  pages_->addWidget(page);
+  tabs_->addTab(title);
+}
+
+void PlotPanel::show_page(const QWidget* page) { tabs_->setCurrentIndex(pages_->indexOf(page)); }
+
+QWidget* PlotPanel::page() const { return pages_->currentWidget(); }
+
+bool PlotPanel::shown_is_plot() const { return pages_->currentIndex() < 2; }
 
 LinePlot* PlotPanel::shown() const { return pages_->currentWidget() == temperature_ ? temperature_ : pressure_; }
 
@@ -101,6 +114,7 @@ void PlotPanel::connect_plot(LinePlot* plot) {
 
 // Only the plot in front is drawn: the other would double the cost of every mouse move.
 void PlotPanel::refresh() {
+  if (!shown_is_plot()) return;
   LinePlot* plot = shown();
   const auto picture = plot == pressure_ ? pressure_picture : temperature_picture;
   plot->show_picture(picture(document_.assessment(), document_.design(), document_.library(), document_.units()));
@@ -113,6 +127,7 @@ void PlotPanel::refresh() {
 }
 
 void PlotPanel::show_pointing() {
+  if (!shown_is_plot()) return;
   LinePlot* plot = shown();
   const Document::Pointed& pointed = document_.pointed();
   const UnitSystem units = document_.units();

@@ -23,10 +23,18 @@ class PlotPanel : public QWidget {
 
   /// The plot in front.
   [[nodiscard]] LinePlot* shown() const;
+  /// A page of another kind beside the plots.
+  void add_page(const QString& title, QWidget* page);
+  void show_page(const QWidget* page);
+  [[nodiscard]] QWidget* page() const;
+
+ signals:
+  void page_changed();
 
  private:
   void refresh();
   void show_pointing();
+  [[nodiscard]] bool shown_is_plot() const;
   void connect_plot(LinePlot* plot);
 
   Document& document_;

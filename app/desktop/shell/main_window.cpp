@@ -3,6 +3,8 @@
 #include "app/desktop/shell/main_window.hpp"
 
 #include "app/desktop/answer/answer_panel.hpp"
+#include "app/desktop/burn/burn_panel.hpp"
+#include "app/desktop/burn/lane_bar.hpp"
 #include "app/desktop/desk/desk_widget.hpp"
 #include "app/desktop/editors/editor_tabs.hpp"
 #include "app/desktop/fields/field.hpp"
@@ -24,6 +26,7 @@
 #include <QStatusBar>
 #include <QTabBar>
 
+#include <algorithm>
 #include <utility>
 
 namespace fluewright {
@@ -91,6 +94,9 @@ void MainWindow::build_work() {
   rack_->serve(*desk_);
   connect(desk_, &DeskWidget::sentence_changed, this, &MainWindow::say);
   plot_ = new PlotPanel(document_);
+  burn_ = new BurnPanel(document_);
+  plot_->add_page(QStringLiteral("Burn over time"), burn_);
+  connect(plot_, &PlotPanel::page_changed, this, &MainWindow::share_height);
   answer_ = new AnswerPanel(document_);
   working_ = new WorkingPanel(document_, this);
   connect(answer_, &AnswerPanel::working_wanted, this, &MainWindow::show_working);
@@ -146,12 +152,28 @@ void MainWindow::restore_splitters() {
   }
 }
 
+// The burn wants more height than the plots along the path; they get theirs back after it.
+void MainWindow::share_height() {
+  const QList<int> sizes = left_->sizes();
+  const int whole = sizes.value(0) + sizes.value(1);
+  if (whole <= 0) return;
+  if (plot_->page() == burn_) {
+    plot_height_ = sizes.value(1);
+    const int wanted = std::max(plot_height_, whole * 52 / 100);
+    left_->setSizes({whole - wanted, wanted});
+  } else if (plot_height_ > 0) {
+    left_->setSizes({whole - plot_height_, plot_height_});
+    plot_height_ = 0;
+  }
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   settle_typing();
   if (!files_->may_leave()) {
     event->ignore();
     return;
   }
+  plot_->show_page(plot_->shown());  // the plot's own height is what is remembered
   memory_.set_state(QStringLiteral("window"), saveGeometry());
   if (laid_out_) {
     for (const QSplitter* part : {across_, drawing_, left_, right_}) {
@@ -189,7 +211,9 @@ void MainWindow::show_working(std::optional<HeadlineNumber> number) {
 
 void MainWindow::go_to(Place place) {
   show_work();
-  QWidget* targets[] = {rack_, desk_, answer_, editors_->tabBar(), plot_->shown()};
+  if (place == Place::burn) plot_->show_page(burn_);
+  if (place == Place::plot) plot_->show_page(plot_->shown());
+  QWidget* targets[] = {rack_, desk_, answer_, editors_->tabBar(), plot_->shown(), &burn_->bar()};
   targets[static_cast<int>(place)]->setFocus(Qt::ShortcutFocusReason);
 }
 

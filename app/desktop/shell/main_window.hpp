@@ -14,6 +14,7 @@ namespace fluewright {
 
 class Actions;
 class AnswerPanel;
+class BurnPanel;
 class DeskWidget;
 class EditorTabs;
 class FileRoom;
@@ -38,7 +39,7 @@ class MainWindow : public QMainWindow {
   void zoom_to_fit();
   /// Nothing: the working of the selected piece.
   void show_working(std::optional<HeadlineNumber> number);
-  enum class Place { rack, desk, answer, editors, plot };
+  enum class Place { rack, desk, answer, editors, plot, burn };
   void go_to(Place place);
   /// What is being typed into a field is asked for, as if one had left the field.
   void settle_typing();
@@ -51,6 +52,7 @@ class MainWindow : public QMainWindow {
   void build_start();
   void restore_window();
   void restore_splitters();
+  void share_height();
   void show_title();
   void show_hint();
   void say(const QString& sentence);
@@ -64,6 +66,8 @@ class MainWindow : public QMainWindow {
   Rack* rack_ = nullptr;
   DeskWidget* desk_ = nullptr;
   PlotPanel* plot_ = nullptr;
+  BurnPanel* burn_ = nullptr;
+  int plot_height_ = 0;  ///< of the plot, while the burn in its place is taller
   AnswerPanel* answer_ = nullptr;
   EditorTabs* editors_ = nullptr;
   WorkingPanel* working_ = nullptr;
