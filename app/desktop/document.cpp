@@ -12,6 +12,8 @@ namespace fluewright {
 
 Document::Document(std::shared_ptr<const Library> library, QObject* parent)
     : QObject(parent), library_{std::move(library)} {
+  undo_group_.addStack(&undo_stack_);
+  undo_group_.setActiveStack(&undo_stack_);
   connect(&undo_stack_, &QUndoStack::cleanChanged, this, &Document::file_changed);
   start_new();
 }
@@ -58,6 +60,7 @@ void Document::become(std::size_t place, const Design& design) {
 }
 
 void Document::refresh() {
+  moment_.reset();  // it was of the design before
   const Design& shown = design();
   geometries_ = fluewright::geometries(shown, *library_);
   assessment_ = answer(shown);
@@ -108,6 +111,12 @@ void Document::point_at(Pointed pointed) {
   emit pointed_changed();
 }
 
+void Document::show_moment(std::optional<Moment> moment) {
+  if (moment == moment_) return;
+  moment_ = std::move(moment);
+  emit moment_changed();
+}
+
 void Document::set_units(UnitSystem units) {
   if (units == units_) return;
   units_ = units;
@@ -147,6 +156,7 @@ void Document::adopt(DesignDocument file, const QString& path, Came came) {
   refresh();
   emit variants_changed();
   emit file_changed();
+  emit adopted();
 }
 
 std::optional<FileFault> Document::save_to(const QString& path) {

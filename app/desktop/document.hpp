@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/desktop/moment.hpp"
 #include "app/shared/design_file.hpp"
 #include "app/shared/units.hpp"
 #include "engine/advice/findings.hpp"
 
 #include <QObject>
 #include <QString>
+#include <QUndoGroup>
 #include <QUndoStack>
 
 #include <memory>
@@ -36,6 +38,8 @@ class Document : public QObject {
   [[nodiscard]] const std::vector<PieceGeometry>& geometries() const { return geometries_; }
 
   [[nodiscard]] QUndoStack& undo_stack() { return undo_stack_; }
+  /// The design's undo stack and those of views with something of their own to undo; the one worked with is active.
+  [[nodiscard]] QUndoGroup& undo_group() { return undo_group_; }
   [[nodiscard]] bool read_only() const { return file_.read_only; }
 
   /// One undoable step to `changed`. Nothing happens if nothing changed. Steps with the same non-empty merge key that
@@ -90,6 +94,9 @@ class Document : public QObject {
   [[nodiscard]] const std::optional<Trial>& trial() const { return trial_; }
   [[nodiscard]] Trial own_conditions() const;  ///< the design's, as a trial to begin with
   void try_out(const std::optional<Trial>& trial);
+  // A moment of a burn that belongs to this very design; the drawing shows it instead of where the fire settles.
+  [[nodiscard]] const std::optional<Moment>& moment() const { return moment_; }
+  void show_moment(std::optional<Moment> moment);
 
   // Units and drawing aids that every view shares.
   [[nodiscard]] UnitSystem units() const { return units_; }
@@ -116,6 +123,8 @@ class Document : public QObject {
   void piece_wanted();       ///< the selected piece should come into sight
   void variants_changed();   ///< their number, names, or which lies on the desk
   void pointed_changed();
+  void moment_changed();
+  void adopted();            ///< another design altogether
   void units_changed();      ///< units, grid step or tint
   void file_changed();       ///< path, read-only or modified state
 
@@ -135,11 +144,13 @@ class Document : public QObject {
   Assessment assessment_;
   std::vector<Finding> findings_;
   std::vector<PieceGeometry> geometries_;
+  QUndoGroup undo_group_;
   QUndoStack undo_stack_;
   std::vector<PieceId> selection_;
   std::optional<Trial> trial_;
   mutable std::vector<std::optional<Assessment>> other_answers_;
   Pointed pointed_;
+  std::optional<Moment> moment_;
   UnitSystem units_ = UnitSystem::metric;
   Length grid_step_ = 25.0 * millimetre;
   Tint tint_ = Tint::gas_temperature;

@@ -22,6 +22,14 @@ struct BurnSlice {
   Length to_s{};
   Length height{};         ///< of its end above the floor
   Place place = Place::room;
+  std::size_t first_node = 0;  ///< its wall's nodes in BurnRecord::nodes; kept for bench and ground only
+  std::size_t node_count = 0;
+};
+
+/// A node of a bench's cross-section, from the gas outwards.
+struct BurnNode {
+  Area section{};          ///< of the cross-section that is this node
+  bool embedding = false;  ///< of bench or ground, not of the flue's own wall
 };
 
 /// The flue at one moment.
@@ -49,6 +57,8 @@ struct BurnRow {
   std::vector<Temperature> gas;      ///< by slice, mean
   std::vector<Temperature> wall;     ///< by slice, inner face
   std::vector<Temperature> surface;  ///< by slice, outer face: seat, pipe, lid
+  std::vector<Velocity> speeds;      ///< by slice, of the gas; < 0 runs backwards
+  std::vector<Temperature> nodes;    ///< as BurnRecord::nodes
   std::vector<std::pair<std::size_t, Temperature>> motors;  ///< by fan: piece, and how warm its motor gets
 };
 
@@ -79,6 +89,7 @@ struct BurnSummary {
   Mass burnt{};
   Mass condensate{};
   Temperature hottest_motor;        ///< absolute zero where there is none
+  Temperature hottest_gas;          ///< in any slice, of the rows that are kept
   BurnHeat heat;
 };
 
@@ -95,6 +106,7 @@ enum class BurnEnd {
 struct BurnRecord {
   BurnEnd end = BurnEnd::no_path;
   std::vector<BurnSlice> slices;
+  std::vector<BurnNode> nodes;
   std::vector<BurnRow> rows;        ///< rising in time; the first at the beginning, the last at the end
   BurnSummary summary;
   std::size_t steps = 0;            ///< what it cost

@@ -31,7 +31,9 @@ BurnRecorder::BurnRecorder(BurnRecord& record, const BurningFlue& flue, const De
     for (std::size_t i = branch.first; i < branch.last; ++i) {
       const Cell& cell = cells.cells[i];
       const Slice& slice = flue.paths[b].slices[cell.slice];
-      record.slices.push_back({cell.piece, b, slice.end_s - slice.length, slice.end_s, slice.end_height, cell.place});
+      record.slices.push_back({cell.piece, b, slice.end_s - slice.length, slice.end_s, slice.end_height, cell.place,
+                               record.nodes.size(), 0});
+      if (options.keep_slices && (cell.place == Place::mass || cell.place == Place::ground)) keep_nodes(cell);
     }
   }
 }
@@ -39,6 +41,16 @@ BurnRecorder::BurnRecorder(BurnRecord& record, const BurningFlue& flue, const De
 void BurnRecorder::use(const BurnEquations& equations) {
   equations_ = &equations;
   probe_.emplace(equations);
+}
+
+void BurnRecorder::keep_nodes(const Cell& cell) {
+  record_->slices.back().node_count = cell.node_count;
+  for (std::size_t k = 0; k < cell.node_count; ++k) {
+    const WallNode& node = equations_->cells().nodes[cell.first_node + k];
+    const double volume_heat = in(node.material->density, kilogram_per_cubic_metre) *
+                               in(node.material->specific_heat, joule_per_kilogram_kelvin);
+    record_->nodes.push_back({node.capacity / (volume_heat * cell.length) * square_metre, node.embedding});
+  }
 }
 
 void BurnRecorder::enter(const Interval& interval, const BurnStepper& stepper) {
@@ -145,6 +157,13 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
       row.wall.push_back(kelvins(cell.face));
       row.surface.push_back(kelvins(cell.surface));
     }
+    for (std::size_t i = 0; i < now.size(); ++i) {
+      const Cell& cell = cells.cells[i];
+      row.speeds.push_back(now[i].flow / (now[i].density * cell.area) * metre_per_second);
+      for (std::size_t k = 0; k < record_->slices[i].node_count; ++k) {
+        row.nodes.push_back(kelvins(state[cell.base + 2 + k]));
+      }
+    }
   }
   return row;
 }
@@ -204,6 +223,9 @@ void BurnRecorder::finish(const BurnStepper& stepper) {
   s.wanted = lines[scheduled] * kilogram;
   s.burnt = lines[burnt] * kilogram;
   s.condensate = lines[condensate] * kilogram;
+  for (const BurnRow& row : record_->rows) {
+    for (const Temperature gas : row.gas) s.hottest_gas = std::max(s.hottest_gas, gas);
+  }
   BurnHeat& heat = s.heat;
   const double level = equations_->air_at(stepper.moment(), interval_).room;
   const double* end = stepper.state().data();

@@ -30,6 +30,7 @@ class BurnRecorder {
  private:
   [[nodiscard]] BurnRow row_of(const BurnStepper& stepper);
   [[nodiscard]] double margin_at(const BurnStepper& stepper);
+  void keep_nodes(const Cell& cell);
   void set_drafts(BurnRow& row) const;
   [[nodiscard]] bool fan_runs() const;
   void count(const BurnRow& row, double seconds);

@@ -16,6 +16,7 @@ Board::Board(Document& document, QObject* parent)
     : QObject(parent), document_{document}, tool_{std::make_unique<PointerTool>(*this)} {
   connect(&document_, &Document::changed, this, &Board::follow_document);
   connect(&document_, &Document::units_changed, this, &Board::follow_units);
+  connect(&document_, &Document::moment_changed, this, &Board::follow_moment);
   connect(&document_, &Document::selection_changed, this, &Board::touch_up);
   connect(&document_, &Document::pointed_changed, this, &Board::touch_up);
   const auto runs = run_types();
@@ -34,7 +35,7 @@ Board::~Board() = default;
 
 void Board::follow_document() {
   measure_ = PathMeasure(document_.assessment(), document_.geometries());
-  tint_ = Tint(document_.assessment(), document_.tint());
+  choose_tint();
   const Design& design = document_.design();
   ends_.open = open_ends(design, document_.library());
   ends_.capped.clear();
@@ -53,9 +54,19 @@ void Board::follow_document() {
 }
 
 void Board::follow_units() {
-  tint_ = Tint(document_.assessment(), document_.tint());
+  choose_tint();
   emit redraw();
   emit sentence_changed(sentence());
+}
+
+void Board::follow_moment() {
+  choose_tint();
+  emit redraw();
+}
+
+// A moment that is played has gas temperatures only.
+void Board::choose_tint() {
+  tint_ = document_.moment() ? Tint(*document_.moment()) : Tint(document_.assessment(), document_.tint());
 }
 
 const OpenEnd* Ends::find(const PortRef& ref) const {

@@ -92,6 +92,8 @@ class Board : public QObject {
  private:
   void follow_document();
   void follow_units();
+  void follow_moment();
+  void choose_tint();
 
   Document& document_;
   PathMeasure measure_;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/desk/desk_view.hpp"
 
+#include "app/desktop/burn/moment_painter.hpp"
 #include "app/desktop/desk/house_painter.hpp"
 #include "app/desktop/desk/mark_painter.hpp"
 #include "app/desktop/desk/piece_painter.hpp"
@@ -180,7 +181,7 @@ void DeskView::paintEvent(QPaintEvent*) {
   marks.keep_clear(under_widgets());
   marks.keep_rings_clear();
   marks.paint_faults();
-  marks.paint_condensation();
+  if (!document.moment()) marks.paint_condensation();
   marks.paint_lengths();
   marks.paint_pointed();
   if (lit_joint_) marks.paint_joint(*lit_joint_);
@@ -189,6 +190,7 @@ void DeskView::paintEvent(QPaintEvent*) {
   if (as_pipes) pipes.paint_legend(height() - 52.0);
   if (document.design().pieces.empty()) marks.paint_invitation(is_elevation());
   if (projection_.kind() != ViewKind::isometric) paint_rulers(painter, camera_, document.units(), mouse_);
+  if (document.moment()) paint_moment(painter, camera_, shown, document);
   board_.tool().paint_over(painter, *this);
   if (hasFocus()) {
     painter.setPen(QPen(theme().inks.accent, 1.0));

@@ -181,6 +181,10 @@ Drawing::Drawing(const Document& document, const PathMeasure& measure, const Tin
       const auto shares = measure.shares(i, line.line);
       line.stops = stops_along(centre, i, shares, tint);
       line.flow = shares.last > shares.first ? 1 : shares.last < shares.first ? -1 : 0;
+      if (const auto speed = tint.speed(i, 0.5 * (shares.first + shares.last))) {
+        if (*speed < Velocity{}) line.flow = -line.flow;
+        line.speed = bu::abs(*speed);
+      }
       const double nearer = projection.nearness(metres(centre.points.back())) - projection.nearness(metres(centre.points.front()));
       line.flow_toward_viewer = nearer * line.flow > 0.0;
     }

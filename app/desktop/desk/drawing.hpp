@@ -30,6 +30,7 @@ struct DrawnLine {
   QGradientStops stops;       ///< colours along the axis; empty: gas unknown
   int flow = 0;               ///< 1 from first to last, -1 back, 0 unknown or none
   bool flow_toward_viewer = false;
+  std::optional<Velocity> speed;  ///< of the gas at a moment that is played, along `flow`
 };
 
 /// A port as seen.

@@ -86,6 +86,9 @@ void paint_end_on_flow(QPainter& painter, const Camera& camera, const DrawnLine&
   }
 }
 
+/// On the screen, whatever the scale of the drawing.
+constexpr double arrow_pixels_per_metre_per_second = 22.0;
+
 void paint_flow_arrow(QPainter& painter, const Camera& camera, const DrawnLine& line) {
   if (line.flow == 0 || line.seen_end_on || line.body || line.axis.size() != 2) return;
   const QPointF from = camera.to_screen(line.axis.front());
@@ -96,9 +99,18 @@ void paint_flow_arrow(QPainter& painter, const Camera& camera, const DrawnLine& 
   const QPointF forward = step / length;
   const QPointF aside{-forward.y(), forward.x()};
   const double size = std::clamp(line.width * camera.scale() * 0.32, 4.0, 9.0);
-  const QPointF tip = 0.5 * (from + to) + forward * size;
+  const QColor ink = ink_on(fill_at(line, 0.5));
+  QPointF tip = 0.5 * (from + to) + forward * size;
+  if (line.speed) {
+    // A moment is played: the faster the gas, the longer the arrow; gas that stands still has none.
+    const double shaft = std::min(arrow_pixels(*line.speed), length - 12.0);
+    if (shaft < 3.0) return;
+    tip = 0.5 * (from + to) + forward * (0.5 * shaft + size);
+    painter.setPen(QPen(ink, std::max(1.5, 0.5 * size), Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(tip - forward * (shaft + size), tip - forward * size);
+  }
   painter.setPen(Qt::NoPen);
-  painter.setBrush(ink_on(fill_at(line, 0.5)));
+  painter.setBrush(ink);
   painter.drawPolygon(QPolygonF{tip, tip - forward * (2.0 * size) + aside * (0.62 * size),
                                 tip - forward * (2.0 * size) - aside * (0.62 * size)});
 }
@@ -139,6 +151,8 @@ QColor fill_at(const DrawnLine& line, double part) {
   const auto nearest = static_cast<qsizetype>(std::lround(std::clamp(part, 0.0, 1.0) * static_cast<double>(last)));
   return line.stops[nearest].second;
 }
+
+double arrow_pixels(Velocity speed) { return arrow_pixels_per_metre_per_second * in(speed, metre_per_second); }
 
 QColor ink_on(const QColor& fill) {
   static const QColor dark = day_inks().ink;

@@ -23,6 +23,8 @@ void paint_piece(QPainter& painter, const Camera& camera, const DrawnPiece& piec
 
 /// The fill at a share of a line; the bare piece's colour where the gas is unknown.
 [[nodiscard]] QColor fill_at(const DrawnLine& line, double part);
+/// How long the arrow of gas at that speed is.
+[[nodiscard]] double arrow_pixels(Velocity speed);
 /// Ink that can be read on a fill.
 [[nodiscard]] QColor ink_on(const QColor& fill);
 

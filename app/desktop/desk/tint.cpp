@@ -64,11 +64,36 @@ void Tint::add_rows(const std::vector<SliceState>& profile) {
       const double from = whole > 0.0 ? done / whole : 0.0;
       done += in(profile[i].length, metre);
       const double to = whole > 0.0 ? done / whole : 1.0;
-      rows_.push_back({piece, from, to, before, value(profile[i])});
+      rows_.push_back({piece, from, to, before, value(profile[i]), std::nullopt});
       before = value(profile[i]);
     }
     first = past;
   }
+}
+
+Tint::Tint(const Moment& moment) : what_{Document::Tint::gas_temperature} {
+  const std::vector<BurnSlice>& slices = moment.burn().slices;
+  for (std::size_t first = 0; first < slices.size();) {
+    const std::size_t piece = slices[first].piece;
+    std::size_t past = first;
+    while (past < slices.size() && slices[past].piece == piece && slices[past].branch == slices[first].branch) ++past;
+    if (piece >= rows_of_piece_.size()) rows_of_piece_.resize(piece + 1, {0, 0});
+    rows_of_piece_[piece] = {rows_.size(), rows_.size() + (past - first)};
+    const Length begin = slices[first].from_s;
+    const Length whole = slices[past - 1].to_s - begin;
+    for (std::size_t i = first; i < past; ++i) {
+      const double t = in_celsius(moment.gas(i));
+      const double from = whole > Length{} ? Ratio((slices[i].from_s - begin) / whole).value() : 0.0;
+      const double to = whole > Length{} ? Ratio((slices[i].to_s - begin) / whole).value() : 1.0;
+      const double before = i > first ? rows_.back().end : t;
+      rows_.push_back({piece, from, to, before, t, moment.speed(i)});
+    }
+    first = past;
+  }
+  double least = 0.0;
+  for (const BurnRow& row : moment.burn().rows) least = std::min(least, in_celsius(row.outdoors));
+  low_ = std::floor(least / 10.0) * 10.0;
+  high_ = round_up(in_celsius(moment.burn().summary.hottest_gas), round_celsius);
 }
 
 void Tint::choose_range() {
@@ -96,15 +121,26 @@ double Tint::share_of(double value) const {
   return (value - low_) / (high_ - low_);
 }
 
-std::optional<QColor> Tint::at(std::size_t piece, Ratio share) const {
-  if (piece >= rows_of_piece_.size()) return std::nullopt;
+const Tint::Row* Tint::row_at(std::size_t piece, double share) const {
+  if (piece >= rows_of_piece_.size()) return nullptr;
   const auto [first, past] = rows_of_piece_[piece];
-  if (first == past) return std::nullopt;
+  if (first == past) return nullptr;
   const Row* row = &rows_[first];
   for (std::size_t i = first; i < past; ++i) {
     row = &rows_[i];
     if (share <= row->to) break;
   }
+  return row;
+}
+
+std::optional<Velocity> Tint::speed(std::size_t piece, Ratio share) const {
+  const Row* row = row_at(piece, share);
+  return row == nullptr ? std::nullopt : row->speed;
+}
+
+std::optional<QColor> Tint::at(std::size_t piece, Ratio share) const {
+  const Row* row = row_at(piece, share);
+  if (row == nullptr) return std::nullopt;
   const double part = row->to > row->from ? std::clamp((share - row->from) / (row->to - row->from), 0.0, 1.0) : 1.0;
   return scale().at(share_of(row->start + part * (row->end - row->start)));
 }

@@ -19,12 +19,18 @@ class Tint {
  public:
   Tint() = default;
   Tint(const Assessment& assessment, Document::Tint what);
+  /// The gas at a moment of a burn, on one scale for the whole burn.
+  explicit Tint(const Moment& moment);
 
   [[nodiscard]] Document::Tint what() const { return what_; }
   /// Whether there is anything to colour.
   [[nodiscard]] bool known() const { return !rows_.empty(); }
   /// The colour of the gas at `share` of its way through a piece; nothing off the path.
   [[nodiscard]] std::optional<QColor> at(std::size_t piece, Ratio share) const;
+  /// How fast the gas moves there at a moment of a burn, below zero backwards; nothing off the path or without a moment.
+  [[nodiscard]] std::optional<Velocity> speed(std::size_t piece, Ratio share) const;
+  /// A temperature on the scale.
+  [[nodiscard]] QColor colour_of(Temperature t) const { return scale().at(share_of(in_celsius(t))); }
 
   /// A mark of the legend: where along the scale, and what to write.
   struct Mark {
@@ -45,7 +51,9 @@ class Tint {
     double to = 0.0;
     double start = 0.0;  ///< value there: degC or Pa
     double end = 0.0;
+    std::optional<Velocity> speed;
   };
+  [[nodiscard]] const Row* row_at(std::size_t piece, double share) const;
   std::vector<Row> rows_;
   std::vector<std::pair<std::size_t, std::size_t>> rows_of_piece_;  ///< first row and row past the last
   Document::Tint what_ = Document::Tint::gas_temperature;

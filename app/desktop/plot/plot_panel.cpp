@@ -64,7 +64,9 @@ PlotPanel::PlotPanel(Document& document, QWidget* parent)
   connect_plot(temperature_);
   connect(tabs_, &QTabBar::currentChanged, this, [this](int page) {
     pages_->setCurrentIndex(page);
+    if (!shown_is_plot()) readout_->clear();
     refresh();
+    emit page_changed();
   });
   connect(&document_, &Document::changed, this, &PlotPanel::refresh);
   connect(&document_, &Document::units_changed, this, &PlotPanel::refresh);
@@ -73,6 +75,10 @@ PlotPanel::PlotPanel(Document& document, QWidget* parent)
   connect(&document_, &Document::selection_changed, this, &PlotPanel::show_pointing);
   refresh();
 }
+
+QWidget* PlotPanel::page() const { return pages_->currentWidget(); }
+
+bool PlotPanel::shown_is_plot() const { return pages_->currentIndex() < 2; }
 
 LinePlot* PlotPanel::shown() const { return pages_->currentWidget() == temperature_ ? temperature_ : pressure_; }
 
@@ -107,10 +113,11 @@ void PlotPanel::add_page(QWidget* page, const QString& name) {
 
 void PlotPanel::name_page(QWidget* page, const QString& name) { tabs_->setTabText(pages_->indexOf(page), name); }
 
-void PlotPanel::open_page(QWidget* page) { tabs_->setCurrentIndex(pages_->indexOf(page)); }
+void PlotPanel::open_page(const QWidget* page) { tabs_->setCurrentIndex(pages_->indexOf(page)); }
 
 // Only the plot in front is drawn: the other would double the cost of every mouse move.
 void PlotPanel::refresh() {
+  if (!shown_is_plot()) return;
   LinePlot* plot = shown();
   if (pages_->currentWidget() != plot) {
     readout_->setText({});
@@ -137,6 +144,7 @@ void PlotPanel::refresh() {
 }
 
 void PlotPanel::show_pointing() {
+  if (!shown_is_plot()) return;
   LinePlot* plot = shown();
   if (pages_->currentWidget() != plot) return;
   const Document::Pointed& pointed = document_.pointed();

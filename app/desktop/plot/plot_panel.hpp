@@ -26,11 +26,16 @@ class PlotPanel : public QWidget {
   /// Another page behind the plots, with a tab of its own.
   void add_page(QWidget* page, const QString& name);
   void name_page(QWidget* page, const QString& name);
-  void open_page(QWidget* page);
+  void open_page(const QWidget* page);
+  [[nodiscard]] QWidget* page() const;  ///< the one in front
+
+ signals:
+  void page_changed();
 
  private:
   void refresh();
   void show_pointing();
+  [[nodiscard]] bool shown_is_plot() const;
   void connect_plot(LinePlot* plot);
 
   Document& document_;

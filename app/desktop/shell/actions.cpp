@@ -83,7 +83,7 @@ void Actions::build_file(QMenuBar& bar) {
 
 void Actions::build_edit(QMenuBar& bar) {
   QMenu* menu = bar.addMenu(QStringLiteral("&Edit"));
-  QUndoStack& stack = document_.undo_stack();
+  QUndoGroup& stack = document_.undo_group();
   QAction* undo = stack.createUndoAction(menu, QStringLiteral("&Undo"));
   QAction* redo = stack.createRedoAction(menu, QStringLiteral("&Redo"));
   undo->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Z)});
@@ -177,7 +177,8 @@ void Actions::build_view(QMenuBar& bar) {
                                  std::pair{MainWindow::Place::desk, "Go to the dra&wing"},
                                  std::pair{MainWindow::Place::answer, "Go to the &answer"},
                                  std::pair{MainWindow::Place::editors, "Go to the &editors"},
-                                 std::pair{MainWindow::Place::plot, "Go to the &plot"}};
+                                 std::pair{MainWindow::Place::plot, "Go to the &plot"},
+                                 std::pair{MainWindow::Place::burn, "Go to the &burn"}};
   int number = Qt::Key_1;
   for (const auto& [place, words] : places) {
     add(menu, QString::fromUtf8(words), {QKeySequence(Qt::CTRL | static_cast<Qt::Key>(number++))},

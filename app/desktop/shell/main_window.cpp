@@ -4,6 +4,8 @@
 
 #include "app/desktop/advice/advice_pages.hpp"
 #include "app/desktop/answer/answer_panel.hpp"
+#include "app/desktop/burn/burn_panel.hpp"
+#include "app/desktop/burn/lane_bar.hpp"
 #include "app/desktop/desk/desk_widget.hpp"
 #include "app/desktop/editors/editor_tabs.hpp"
 #include "app/desktop/fields/field.hpp"
@@ -26,6 +28,7 @@
 #include <QStatusBar>
 #include <QTabBar>
 
+#include <algorithm>
 #include <utility>
 
 namespace fluewright {
@@ -96,6 +99,9 @@ void MainWindow::build_work() {
   connect(desk_, &DeskWidget::sentence_changed, this, &MainWindow::say);
   plot_ = new PlotPanel(document_);
   advice_ = new AdvicePages(document_, *plot_, memory_);
+  burn_ = new BurnPanel(document_);
+  plot_->add_page(burn_, QStringLiteral("Burn over time"));
+  connect(plot_, &PlotPanel::page_changed, this, &MainWindow::share_height);
   answer_ = new AnswerPanel(document_);
   working_ = new WorkingPanel(document_, this);
   connect(answer_, &AnswerPanel::working_wanted, this, &MainWindow::show_working);
@@ -189,6 +195,21 @@ void MainWindow::keep_choices() {
   memory_.set_choice(QStringLiteral("bend"), QString::fromStdString(board.bend_type()));
 }
 
+// The burn wants more height than the plots along the path; they get theirs back after it.
+void MainWindow::share_height() {
+  const QList<int> sizes = left_->sizes();
+  const int whole = sizes.value(0) + sizes.value(1);
+  if (whole <= 0) return;
+  if (plot_->page() == burn_) {
+    plot_height_ = sizes.value(1);
+    const int wanted = std::max(plot_height_, whole * 52 / 100);
+    left_->setSizes({whole - wanted, wanted});
+  } else if (plot_height_ > 0) {
+    left_->setSizes({whole - plot_height_, plot_height_});
+    plot_height_ = 0;
+  }
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   settle_typing();
   if (!files_->may_leave()) {
@@ -197,6 +218,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   }
   files_->leave();
   keep_choices();
+  plot_->open_page(plot_->shown());  // the plot's own height is what is remembered
   memory_.set_state(QStringLiteral("window"), saveGeometry());
   if (laid_out_) {
     for (const QSplitter* part : {across_, drawing_, left_, right_}) {
@@ -259,7 +281,9 @@ void MainWindow::show_advice(Advice page) {
 
 void MainWindow::go_to(Place place) {
   show_work();
-  QWidget* targets[] = {rack_, desk_, answer_, editors_->tabBar(), plot_->shown()};
+  if (place == Place::burn) plot_->open_page(burn_);
+  if (place == Place::plot) plot_->open_page(plot_->shown());
+  QWidget* targets[] = {rack_, desk_, answer_, editors_->tabBar(), plot_->shown(), &burn_->bar()};
   targets[static_cast<int>(place)]->setFocus(Qt::ShortcutFocusReason);
 }
 

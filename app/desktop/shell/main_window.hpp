@@ -15,6 +15,7 @@ namespace fluewright {
 class Actions;
 class AdvicePages;
 class AnswerPanel;
+class BurnPanel;
 class DeskWidget;
 class EditorTabs;
 class FileRoom;
@@ -47,7 +48,7 @@ class MainWindow : public QMainWindow {
   void show_working(std::optional<HeadlineNumber> number);
   enum class Advice { findings, remedies, limits };
   void show_advice(Advice page);
-  enum class Place { rack, desk, answer, editors, plot };
+  enum class Place { rack, desk, answer, editors, plot, burn };
   void go_to(Place place);
   /// What is being typed into a field is asked for, as if one had left the field.
   void settle_typing();
@@ -60,6 +61,7 @@ class MainWindow : public QMainWindow {
   void build_start();
   void restore_window();
   void restore_splitters();
+  void share_height();
   void show_title();
   void show_hint();
   void say(const QString& sentence);
@@ -77,6 +79,8 @@ class MainWindow : public QMainWindow {
   DeskWidget* desk_ = nullptr;
   PlotPanel* plot_ = nullptr;
   AdvicePages* advice_ = nullptr;
+  BurnPanel* burn_ = nullptr;
+  int plot_height_ = 0;  ///< of the plot, while the burn in its place is taller
   AnswerPanel* answer_ = nullptr;
   EditorTabs* editors_ = nullptr;
   WorkingPanel* working_ = nullptr;

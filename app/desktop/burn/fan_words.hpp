@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/shared/units.hpp"
+#include "engine/burn/fan_dependence.hpp"
+
+#include <QString>
+
+namespace fluewright {
+
+/// How far the draft hangs on the fan, and what a power cut does: the first thing to be read about a burn.
+struct FanStatement {
+  QString headline;  ///< "The draft holds only with the fan on. That is unsafe."
+  QString detail;
+  bool unsafe = false;
+};
+[[nodiscard]] FanStatement fan_statement(const FanDependence& fan, UnitSystem units);
+
+}  // namespace fluewright
