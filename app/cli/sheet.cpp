@@ -71,8 +71,8 @@ ExitStatus sheet(SheetOptions& options) {
     if (!before) return ExitStatus::bad_input;
     options.paper.before = before->design;
   }
-  options.paper.stamp = {std::filesystem::path(options.design).filename().string(), options.date.empty() ? today() : options.date,
-                         FLUEWRIGHT_VERSION};
+  options.paper.stamp = {std::filesystem::path(options.design).filename().string(),
+                         options.date.empty() ? today() : options.date, FLUEWRIGHT_VERSION};
   options.paper.stock = {options.stock_mm * millimetre, options.kerf_mm * millimetre, options.overlap_mm * millimetre};
   options.paper.recipe.sand = options.sand;
   options.paper.recipe.clay = options.clay;
@@ -98,7 +98,9 @@ void add_choice(CLI::App& command, const std::string& name, Value& into, const s
                 const std::string& first, const std::string& help) {
   std::vector<std::string> known;
   for (const auto& [word, value] : words) known.push_back(word);
-  command.add_option_function<std::string>(name, [&into, words](const std::string& word) { into = words.at(word); }, help)
+  command
+      .add_option_function<std::string>(
+          name, [&into, words](const std::string& word) { into = words.at(word); }, help)
       ->check(CLI::IsMember(known))
       ->default_str(first);
 }
@@ -114,35 +116,60 @@ constexpr const char* design_help = "A design file, or demo:ID for a demo that s
 
 Command add_sheet(CLI::App& parser) {
   auto options = std::make_shared<SheetOptions>();
-  CLI::App* command = parser.add_subcommand("sheet", "Paper as PDF: for whoever builds, owns, lights or checks the heater");
+  CLI::App* command =
+      parser.add_subcommand("sheet", "Paper as PDF: for whoever builds, owns, lights or checks the heater");
   command->add_option("DESIGN", options->design, design_help)->required();
   command->add_option("--out", options->out, "The PDF file to write")->required()->type_name("FILE.pdf");
   add_choice<PaperPage>(*command, "--page", options->paper.page,
-                        {{"build", PaperPage::build}, {"client", PaperPage::client}, {"card", PaperPage::card}, {"working", PaperPage::working}},
+                        {{"build", PaperPage::build},
+                         {"client", PaperPage::client},
+                         {"card", PaperPage::card},
+                         {"working", PaperPage::working}},
                         "build", "Which: build sheet, client's page, lighting card, working pages");
   add_choice<PaperSize>(*command, "--paper", options->paper.size, sizes(), "a4", "Size of the paper");
   add_unit_option(*command, options->paper.units);
-  command->add_option("--before", options->before, "A design to compare with on the client's page")->type_name("DESIGN");
+  command->add_option("--before", options->before, "A design to compare with on the client's page")
+      ->type_name("DESIGN");
   command->add_option("--date", options->date, "Date in the title block instead of today's")->type_name("TEXT");
   const auto positive = CLI::Range(0.0, 1e6);
-  command->add_option("--stock", options->stock_mm, "Length that pipe is sold in")->type_name("MM")->check(positive)->capture_default_str();
-  command->add_option("--kerf", options->kerf_mm, "What a saw cut takes")->type_name("MM")->check(positive)->capture_default_str();
-  command->add_option("--overlap", options->overlap_mm, "What of a pipe is pushed into the next")->type_name("MM")->check(positive)->capture_default_str();
-  command->add_option("--sand", options->sand, "Parts of sand in the cob, by volume")->type_name("PARTS")->check(positive)->capture_default_str();
-  command->add_option("--clay", options->clay, "Parts of clay in the cob, by volume")->type_name("PARTS")->check(positive)->capture_default_str();
+  command->add_option("--stock", options->stock_mm, "Length that pipe is sold in")
+      ->type_name("MM")
+      ->check(positive)
+      ->capture_default_str();
+  command->add_option("--kerf", options->kerf_mm, "What a saw cut takes")
+      ->type_name("MM")
+      ->check(positive)
+      ->capture_default_str();
+  command->add_option("--overlap", options->overlap_mm, "What of a pipe is pushed into the next")
+      ->type_name("MM")
+      ->check(positive)
+      ->capture_default_str();
+  command->add_option("--sand", options->sand, "Parts of sand in the cob, by volume")
+      ->type_name("PARTS")
+      ->check(positive)
+      ->capture_default_str();
+  command->add_option("--clay", options->clay, "Parts of clay in the cob, by volume")
+      ->type_name("PARTS")
+      ->check(positive)
+      ->capture_default_str();
   return {command, [options] { return sheet(*options); }};
 }
 
 Command add_export(CLI::App& parser) {
   auto options = std::make_shared<ExportOptions>();
   CLI::App* command = parser.add_subcommand(
-      "export", "A view as .pdf, .svg, .png or .dxf, the parts list as .csv, the answer as .json: by the file's suffix");
+      "export",
+      "A view as .pdf, .svg, .png or .dxf, the parts list as .csv, the answer as .json: by the file's suffix");
   command->add_option("DESIGN", options->design, design_help)->required();
   command->add_option("--out", options->out, "The file to write")->required()->type_name("FILE");
   add_choice<PaperView>(*command, "--view", options->view.view,
-                        {{"plan", PaperView::plan}, {"front", PaperView::front}, {"side", PaperView::side}, {"isometric", PaperView::isometric}},
+                        {{"plan", PaperView::plan},
+                         {"front", PaperView::front},
+                         {"side", PaperView::side},
+                         {"isometric", PaperView::isometric}},
                         "isometric", "From where: from above, the south, the east or the corner between");
-  add_choice<PaperSize>(*command, "--paper", options->view.size, sizes(), "a4", "Size of the paper that the scale is chosen for");
+  add_choice<PaperSize>(*command, "--paper", options->view.size, sizes(), "a4",
+                        "Size of the paper that the scale is chosen for");
   add_unit_option(*command, options->view.units);
   return {command, [options] { return export_design(*options); }};
 }

@@ -48,7 +48,8 @@ QString size_text(const PartLine& line, UnitSystem units) {
   QString size = section_text(line.section, units);
   if (line.far_section) size += QStringLiteral(" → ") + section_text(*line.far_section, units);
   if (line.body_width && line.body_height) {
-    size += QStringLiteral("; body %1 wide, %2 high").arg(text(show(*line.body_width, units).number), text(show(*line.body_height, units).number));
+    size += QStringLiteral("; body %1 wide, %2 high")
+                .arg(text(show(*line.body_width, units).number), text(show(*line.body_height, units).number));
   }
   return size;
 }
@@ -72,9 +73,8 @@ QString cut_name(const Dossier& dossier, const Cut& cut) {
 void add_cut_group(Flow& flow, const Dossier& dossier, const CutGroup& group, const StockPipe& stock) {
   const UnitSystem units = dossier.units();
   const std::size_t count = group.lengths.size();
-  const QString how = group.proven
-                          ? QStringLiteral("no way of sawing takes fewer")
-                          : QStringLiteral("the best found; at least %1 are needed").arg(group.at_least);
+  const QString how = group.proven ? QStringLiteral("no way of sawing takes fewer")
+                                   : QStringLiteral("the best found; at least %1 are needed").arg(group.at_least);
   flow.paragraph(QStringLiteral("%1, bore %2: %3 × %4 of stock pipe, %5. Offcuts %6, saw dust %7.")
                      .arg(wall_name(dossier, group.wall), text(show(group.bore, units).text()))
                      .arg(count)
@@ -90,7 +90,8 @@ void add_cut_group(Flow& flow, const Dossier& dossier, const CutGroup& group, co
     for (const Cut& cut : group.lengths[i].cuts) {
       cuts << QStringLiteral("%1: %2").arg(cut_name(dossier, cut), drawn(cut.sawn, units));
     }
-    table.rows.push_back({QString::number(i + 1), cuts.join(QStringLiteral(";  ")), drawn(group.lengths[i].left, units)});
+    table.rows.push_back(
+        {QString::number(i + 1), cuts.join(QStringLiteral(";  ")), drawn(group.lengths[i].left, units)});
   }
   flow.table(table);
 }
@@ -105,32 +106,40 @@ void add_cuts(Flow& flow, const Dossier& dossier, const StockPipe& stock) {
   if (list->groups.empty() && list->whole.empty()) return;
   flow.heading(QStringLiteral("Cut list"));
   if (!list->groups.empty()) {
-    flow.paragraph(QStringLiteral("Each pipe is sawn longer by the overlap of %1 in the next; the saw takes %2 a cut.")
-                       .arg(text(show(stock.overlap, dossier.units()).text()), text(show(stock.kerf, dossier.units()).text())),
-                   Type::note);
+    flow.paragraph(
+        QStringLiteral("Each pipe is sawn longer by the overlap of %1 in the next; the saw takes %2 a cut.")
+            .arg(text(show(stock.overlap, dossier.units()).text()), text(show(stock.kerf, dossier.units()).text())),
+        Type::note);
   }
   for (const CutGroup& group : list->groups) add_cut_group(flow, dossier, group, stock);
   if (!list->whole.empty()) {
-    flow.paragraph(QStringLiteral("Not to be sawn: %1. Pipe of several layers comes in fixed lengths; make these up from the maker's list "
-                                  "with an adjustable length.")
-                       .arg(number_list(dossier, list->whole)));
+    flow.paragraph(
+        QStringLiteral(
+            "Not to be sawn: %1. Pipe of several layers comes in fixed lengths; make these up from the maker's list "
+            "with an adjustable length.")
+            .arg(number_list(dossier, list->whole)));
   }
 }
 
 void add_mix(Flow& flow, const Dossier& dossier, const MassBill& bill, const CobRecipe& recipe) {
-  const auto cob = std::find_if(bill.around.begin(), bill.around.end(), [](const MaterialAmount& a) { return a.material == "cob"; });
+  const auto cob =
+      std::find_if(bill.around.begin(), bill.around.end(), [](const MaterialAmount& a) { return a.material == "cob"; });
   if (cob == bill.around.end()) return;
   const UnitSystem units = dossier.units();
   const CobMix mix = cob_mix(cob->mass, recipe);
   if (!(mix.sand + mix.clay > Mass{})) return;
-  flow.paragraph(QStringLiteral("Cob of %1 parts of sand to %2 of clay by volume, loose and dry; straw as it takes. Make test bricks first.")
-                     .arg(text(show(recipe.sand, units).number), text(show(recipe.clay, units).number)));
+  flow.paragraph(
+      QStringLiteral(
+          "Cob of %1 parts of sand to %2 of clay by volume, loose and dry; straw as it takes. Make test bricks first.")
+          .arg(text(show(recipe.sand, units).number), text(show(recipe.clay, units).number)));
   Table table;
   table.columns = {{QStringLiteral("For the cob"), {}, ColumnKind::words},
                    {QStringLiteral("Dry weight"), text(show_weight({}, units).unit), ColumnKind::number},
                    {QStringLiteral("Loose"), text(show_heap({}, units).unit), ColumnKind::number}};
-  table.rows.push_back({QStringLiteral("Sand"), text(show_weight(mix.sand, units).number), text(show_heap(mix.sand_loose, units).number)});
-  table.rows.push_back({QStringLiteral("Clay soil"), text(show_weight(mix.clay, units).number), text(show_heap(mix.clay_loose, units).number)});
+  table.rows.push_back({QStringLiteral("Sand"), text(show_weight(mix.sand, units).number),
+                        text(show_heap(mix.sand_loose, units).number)});
+  table.rows.push_back({QStringLiteral("Clay soil"), text(show_weight(mix.clay, units).number),
+                        text(show_heap(mix.clay_loose, units).number)});
   flow.table(table);
 }
 
@@ -146,17 +155,24 @@ void add_floor(Flow& flow, const Dossier& dossier) {
                    {QStringLiteral("Footprint"), text(show_area({}, units).unit), ColumnKind::number},
                    {QStringLiteral("Load"), per_area, ColumnKind::number}};
   table.rows.push_back({QStringLiteral("Everything over its footprint"), text(show_weight(load.mass, units).number),
-                        text(show_area(load.footprint, units).number), text(show_load(load.spread.mass, units).number)});
+                        text(show_area(load.footprint, units).number),
+                        text(show_load(load.spread.mass, units).number)});
   if (load.tallest.pressure > Pressure{}) {
-    table.rows.push_back({QStringLiteral("Under the mass alone"), {}, {}, text(show_load(load.tallest.mass, units).number)});
+    table.rows.push_back(
+        {QStringLiteral("Under the mass alone"), {}, {}, text(show_load(load.tallest.mass, units).number)});
   }
-  table.rows.push_back({QStringLiteral("Usual allowance for dwellings' floors"), {}, {}, text(show_load(usual_floor_allowance.mass, units).number)});
+  table.rows.push_back({QStringLiteral("Usual allowance for dwellings' floors"),
+                        {},
+                        {},
+                        text(show_load(usual_floor_allowance.mass, units).number)});
   flow.table(table);
   const double times = std::max(load.spread.pressure, load.tallest.pressure) / usual_floor_allowance.pressure;
   if (times > 1.0) {
-    flow.paragraph(QStringLiteral("%1 times the usual allowance: a timber floor needs its own judge before anything is built on it. "
-                                  "Allowance: %2.")
-                       .arg(QString::number(times, 'f', 1), text(usual_floor_allowance_source().source)));
+    flow.paragraph(
+        QStringLiteral(
+            "%1 times the usual allowance: a timber floor needs its own judge before anything is built on it. "
+            "Allowance: %2.")
+            .arg(QString::number(times, 'f', 1), text(usual_floor_allowance_source().source)));
   }
 }
 
@@ -166,12 +182,13 @@ void add_parts(Flow& flow, const Dossier& dossier, const PaperOptions& options) 
   const UnitSystem units = dossier.units();
   flow.heading(QStringLiteral("Parts"));
   Table table;
-  table.columns = {{QStringLiteral("No."), {}, ColumnKind::words},
-                   {QStringLiteral("Part"), {}, ColumnKind::words},
-                   {QStringLiteral("Bore"), unit(Meaning::small_length, units), ColumnKind::words},
-                   {QStringLiteral("Length"), length_unit(units), ColumnKind::number},
-                   {QStringLiteral("Wall, from the gas outwards"), unit(Meaning::small_length, units), ColumnKind::words},
-                   {QStringLiteral("How many"), {}, ColumnKind::number}};
+  table.columns = {
+      {QStringLiteral("No."), {}, ColumnKind::words},
+      {QStringLiteral("Part"), {}, ColumnKind::words},
+      {QStringLiteral("Bore"), unit(Meaning::small_length, units), ColumnKind::words},
+      {QStringLiteral("Length"), length_unit(units), ColumnKind::number},
+      {QStringLiteral("Wall, from the gas outwards"), unit(Meaning::small_length, units), ColumnKind::words},
+      {QStringLiteral("How many"), {}, ColumnKind::number}};
   for (const PartLine& line : parts_list(dossier.design(), dossier.library())) {
     table.rows.push_back({number_list(dossier, line.pieces), piece_names(dossier, line), size_text(line, units),
                           line.length ? drawn(*line.length, units) : QStringLiteral("–"),

@@ -58,28 +58,44 @@ void add_margins(Flow& flow, const Dossier& dossier) {
                    {QStringLiteral("Room"), pascals, ColumnKind::number},
                    {QStringLiteral("Gas at the cap"), text(unit_name(Meaning::temperature, units)), ColumnKind::number},
                    {QString(), {}, ColumnKind::words}};
+  const bool fans = dossier.answer().worst_margin_with_fans.has_value();
+  if (fans) {
+    table.columns[1].heading = QStringLiteral("Draft to spare, fans off");
+    table.columns.insert(table.columns.begin() + 2, {QStringLiteral("with fans"), pascals, ColumnKind::number});
+  }
   for (const DesignFlow& flow_check : dossier.answer().design_flow) {
-    table.rows.push_back({text(word(flow_check.age)), number_of(flow_check.margin, units), number_of(flow_check.buoyancy, units),
-                          number_of(flow_check.resistance, units), number_of(flow_check.room_gauge, units),
-                          text(show(flow_check.exit_temperature, units).number),
-                          flow_check.quick_estimate ? QStringLiteral("quick estimate") : QString()});
+    QStringList row{text(word(flow_check.age)),
+                    number_of(flow_check.margin, units),
+                    number_of(flow_check.buoyancy, units),
+                    number_of(flow_check.resistance, units),
+                    number_of(flow_check.room_gauge, units),
+                    text(show(flow_check.exit_temperature, units).number),
+                    flow_check.quick_estimate ? QStringLiteral("quick estimate") : QString()};
+    if (fans)
+      row.insert(2, flow_check.margin_with_fans ? number_of(*flow_check.margin_with_fans, units) : QStringLiteral("–"));
+    table.rows.push_back(row);
   }
   flow.table(table);
-  flow.paragraph(QStringLiteral("At the wanted burn rate and excess air. Draft to spare = buoyancy + room − %1 × resistance − "
-                                "wind allowance − wind at the cap.")
-                     .arg(text(show(dossier.design().fire.flow_safety, units).number)),
-                 Type::note);
+  flow.paragraph(
+      QStringLiteral("At the wanted burn rate and excess air. Draft to spare = buoyancy + room − %1 × resistance − "
+                     "wind allowance − wind at the cap.")
+          .arg(text(show(dossier.design().fire.flow_safety, units).number)),
+      Type::note);
 }
 
 void add_running(Flow& flow, const Dossier& dossier) {
   const OperatingPoint* point = dossier.answer().running_point();
   if (point == nullptr) {
-    if (dossier.complete()) flow.paragraph(QStringLiteral("Left to itself it settles nowhere: no flow from the inlet to the cap holds itself."));
+    if (dossier.complete())
+      flow.paragraph(
+          QStringLiteral("Left to itself it settles nowhere: no flow from the inlet to the cap holds itself."));
     return;
   }
   const UnitSystem units = dossier.units();
   Table table = two_columns(QStringLiteral("Where it settles"), QStringLiteral("bench charged"));
-  const auto row = [&table](const char* what, const Shown& value) { table.rows.push_back({QString::fromUtf8(what), text(value.text())}); };
+  const auto row = [&table](const char* what, const Shown& value) {
+    table.rows.push_back({QString::fromUtf8(what), text(value.text())});
+  };
   row("Excess air", show(point->excess_air_ratio, units));
   row("Flue gas", show(point->flue_gas, units, Meaning::mass_flow_gas));
   row("Burn rate", show(point->burn_rate, units));
@@ -89,7 +105,8 @@ void add_running(Flow& flow, const Dossier& dossier) {
   row("Heat to the room", show(point->heat.to_room, units));
   row("Heat into the mass", show(point->heat.into_mass, units));
   row("Heat up the stack", show(point->heat.stack_loss, units));
-  table.rows.push_back({QStringLiteral("Wet walls"), text(condensation_sentence(dossier.answer(), dossier.design(), dossier.library(), units))});
+  table.rows.push_back({QStringLiteral("Wet walls"),
+                        text(condensation_sentence(dossier.answer(), dossier.design(), dossier.library(), units))});
   flow.table(folded(table));
 }
 
@@ -98,7 +115,8 @@ void add_findings(Flow& flow, const Dossier& dossier) {
   flow.heading(QStringLiteral("Findings"));
   Table table = two_columns(QStringLiteral("Weight"), QStringLiteral("Finding"));
   for (const Finding& finding : dossier.findings()) {
-    table.rows.push_back({text(word(finding.severity)), text(sentence(finding, dossier.design(), dossier.library(), dossier.units()))});
+    table.rows.push_back(
+        {text(word(finding.severity)), text(sentence(finding, dossier.design(), dossier.library(), dossier.units()))});
   }
   flow.table(table);
 }
@@ -136,8 +154,10 @@ void add_assumptions(Flow& flow, const Dossier& dossier) {
     table.rows.push_back({text(spec->label), text(show(value, dossier.units(), spec->kind, condition.key).text())});
   }
   flow.table(folded(table));
-  flow.paragraph(QStringLiteral("Steady calculation of gas, heat and pressure along the way; a cold bench and one hour after lighting are quick "
-                                "estimates. Joints are taken as tight and walls as dry. The page “Working” has every relation with its source."),
+  flow.paragraph(QStringLiteral("Steady calculation of gas, heat and pressure along the way; a cold bench and one hour "
+                                "after lighting are quick "
+                                "estimates. Joints are taken as tight and walls as dry. The page “Working” has every "
+                                "relation with its source."),
                  Type::note);
 }
 

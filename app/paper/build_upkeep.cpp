@@ -13,19 +13,26 @@ namespace {
 
 QString kind_name(AccessKind kind) {
   switch (kind) {
-    case AccessKind::mouth: return QStringLiteral("mouth");
-    case AccessKind::lid: return QStringLiteral("lid, lifted off");
-    case AccessKind::cover: return QStringLiteral("cleanout");
-    case AccessKind::top: break;
+    case AccessKind::mouth:
+      return QStringLiteral("mouth");
+    case AccessKind::lid:
+      return QStringLiteral("lid, lifted off");
+    case AccessKind::cover:
+      return QStringLiteral("cleanout");
+    case AccessKind::top:
+      break;
   }
   return QStringLiteral("from the roof");
 }
 
 QString gauge_name(GaugePlace place) {
   switch (place) {
-    case GaugePlace::into_the_bench: return QStringLiteral("Into the bench");
-    case GaugePlace::out_of_the_bench: return QStringLiteral("Out of the bench");
-    case GaugePlace::foot_of_the_stack: break;
+    case GaugePlace::into_the_bench:
+      return QStringLiteral("Into the bench");
+    case GaugePlace::out_of_the_bench:
+      return QStringLiteral("Out of the bench");
+    case GaugePlace::foot_of_the_stack:
+      break;
   }
   return QStringLiteral("Foot of the stack");
 }
@@ -47,16 +54,21 @@ void add_cleanouts(Flow& flow, const Dossier& dossier) {
     const auto name = [&](const Access& access, std::size_t n) {
       return QStringLiteral("%1  %2 (%3)").arg(n).arg(dossier.name(access.piece), kind_name(access.kind));
     };
-    table.rows.push_back({name(swept.from, number), name(swept.to, number + 1), text(show(swept.length, units, Meaning::run_length).number),
-                          text(show(0.5 * swept.length, units, Meaning::run_length).number), QString::number(swept.turns)});
+    table.rows.push_back({name(swept.from, number), name(swept.to, number + 1),
+                          text(show(swept.length, units, Meaning::run_length).number),
+                          text(show(0.5 * swept.length, units, Meaning::run_length).number),
+                          QString::number(swept.turns)});
     ++number;
   }
   flow.table(table);
-  const auto hard = std::count_if(upkeep.lengths.begin(), upkeep.lengths.end(), [](const SweptLength& l) { return l.turns > 2; });
+  const auto hard =
+      std::count_if(upkeep.lengths.begin(), upkeep.lengths.end(), [](const SweptLength& l) { return l.turns > 2; });
   if (hard > 0) {
-    flow.paragraph(QStringLiteral("A brush from either end goes round one turn, seldom two: more than two turns between openings want "
-                                  "another cleanout. Common practice, no source."),
-                   Type::note);
+    flow.paragraph(
+        QStringLiteral(
+            "A brush from either end goes round one turn, seldom two: more than two turns between openings want "
+            "another cleanout. Common practice, no source."),
+        Type::note);
   }
 }
 
@@ -65,20 +77,26 @@ void add_clearances(Flow& flow, const Dossier& dossier) {
   for (const std::size_t piece : dossier.order()) {
     if (!dossier.sound(piece)) continue;
     if (const auto c = clearance_of(dossier.view(piece))) {
-      groups[{-std::lround(in(c->distance, grid_count)), c->citation.source + " (" + std::string(word(c->citation.standing)) + ")"}].push_back(piece);
+      groups[{-std::lround(in(c->distance, grid_count)),
+              c->citation.source + " (" + std::string(word(c->citation.standing)) + ")"}]
+          .push_back(piece);
     }
   }
   if (groups.empty()) return;
   flow.heading(QStringLiteral("Room to everything that burns (dash-dot outlines on the plan)"));
   Table table;
-  table.columns = {{QStringLiteral("Keep clear"), text(unit_name(Meaning::small_length, dossier.units())), ColumnKind::number},
-                   {QStringLiteral("Pieces"), {}, ColumnKind::words},
-                   {QStringLiteral("Source"), {}, ColumnKind::words}};
+  table.columns = {
+      {QStringLiteral("Keep clear"), text(unit_name(Meaning::small_length, dossier.units())), ColumnKind::number},
+      {QStringLiteral("Pieces"), {}, ColumnKind::words},
+      {QStringLiteral("Source"), {}, ColumnKind::words}};
   for (const auto& [key, pieces] : groups) {
-    table.rows.push_back({text(show(on_the_tape(static_cast<double>(-key.first) * grid_count, dossier.units()), dossier.units()).number), number_list(dossier, pieces), text(key.second)});
+    table.rows.push_back(
+        {text(show(on_the_tape(static_cast<double>(-key.first) * grid_count, dossier.units()), dossier.units()).number),
+         number_list(dossier, pieces), text(key.second)});
   }
   flow.table(table);
-  flow.paragraph(QStringLiteral("Local code and the makers' sheets go before these. Wood behind masonry heats up too."), Type::note);
+  flow.paragraph(QStringLiteral("Local code and the makers' sheets go before these. Wood behind masonry heats up too."),
+                 Type::note);
 }
 
 void add_gauges(Flow& flow, const Dossier& dossier) {
@@ -94,15 +112,23 @@ void add_gauges(Flow& flow, const Dossier& dossier) {
   char letter = 'A';
   for (const GaugePoint& gauge : upkeep.gauges) {
     const SliceState* row = dossier.middle_row(gauge.piece);
-    table.rows.push_back({QString(QLatin1Char(letter++)), QStringLiteral("%1: %2 %3").arg(gauge_name(gauge.place)).arg(dossier.number(gauge.piece)).arg(dossier.name(gauge.piece)),
-                          row != nullptr ? text(show(row->gas, units).number) : QStringLiteral("–"),
-                          row != nullptr ? text(show(row->gauge - row->room_gauge, units).number) : QStringLiteral("–")});
+    table.rows.push_back(
+        {QString(QLatin1Char(letter++)),
+         QStringLiteral("%1: %2 %3")
+             .arg(gauge_name(gauge.place))
+             .arg(dossier.number(gauge.piece))
+             .arg(dossier.name(gauge.piece)),
+         row != nullptr ? text(show(row->gas, units).number) : QStringLiteral("–"),
+         row != nullptr ? text(show(row->gauge - row->room_gauge, units).number) : QStringLiteral("–")});
   }
   flow.table(table);
-  flow.paragraph(QStringLiteral("A hole of 8 mm (5/16 in) for a probe, shut with a screw. What is calculated there %1, bench charged; below "
-                                "the room's pressure the sign is minus.")
-                     .arg(dossier.answer().profile_is_operating ? QStringLiteral("where it settles") : QStringLiteral("at the wanted fire")),
-                 Type::note);
+  flow.paragraph(
+      QStringLiteral(
+          "A hole of 8 mm (5/16 in) for a probe, shut with a screw. What is calculated there %1, bench charged; below "
+          "the room's pressure the sign is minus.")
+          .arg(dossier.answer().profile_is_operating ? QStringLiteral("where it settles")
+                                                     : QStringLiteral("at the wanted fire")),
+      Type::note);
 }
 
 void add_water(Flow& flow, const Dossier& dossier) {
@@ -110,21 +136,32 @@ void add_water(Flow& flow, const Dossier& dossier) {
   const UnitSystem units = dossier.units();
   flow.heading(QStringLiteral("Slope and drain"));
   if (upkeep.slopes.empty()) {
-    flow.item(QStringLiteral("–"), QStringLiteral("No run is given a slope: lay them level or climbing 1–2 % along the gas, and never sagging."));
+    flow.item(
+        QStringLiteral("–"),
+        QStringLiteral("No run is given a slope: lay them level or climbing 1–2 % along the gas, and never sagging."));
   }
   for (const Slope& slope : upkeep.slopes) {
-    flow.item(QStringLiteral("–"), QStringLiteral("%1 %2 %3 %4 % along the gas.")
-                                       .arg(dossier.number(slope.piece))
-                                       .arg(dossier.name(slope.piece), slope.rise_per_run > 0.0 ? QStringLiteral("climbs") : QStringLiteral("falls"))
-                                       .arg(QString::number(100.0 * std::abs(slope.rise_per_run.value()), 'f', 1)));
+    flow.item(QStringLiteral("–"),
+              QStringLiteral("%1 %2 %3 %4 % along the gas.")
+                  .arg(dossier.number(slope.piece))
+                  .arg(dossier.name(slope.piece),
+                       slope.rise_per_run > 0.0 ? QStringLiteral("climbs") : QStringLiteral("falls"))
+                  .arg(QString::number(100.0 * std::abs(slope.rise_per_run.value()), 'f', 1)));
   }
   for (const LowPlace& low : upkeep.low_places) {
-    const QString where = low.first == low.last ? QStringLiteral("%1 %2").arg(dossier.number(low.first)).arg(dossier.name(low.first))
-                                                : QStringLiteral("%1 %2 to %3 %4").arg(dossier.number(low.first)).arg(dossier.name(low.first)).arg(dossier.number(low.last)).arg(dossier.name(low.last));
-    flow.item(QStringLiteral("–"), QStringLiteral("Water gathers at %1, axis at %2: %3")
-                                       .arg(where, text(show(low.height, units, Meaning::height).text()),
-                                            low.opens ? QStringLiteral("a cleanout opens there; give it a drain.")
-                                                      : QStringLiteral("nothing opens there; a cleanout with a drain belongs at its lowest end.")));
+    const QString where = low.first == low.last
+                              ? QStringLiteral("%1 %2").arg(dossier.number(low.first)).arg(dossier.name(low.first))
+                              : QStringLiteral("%1 %2 to %3 %4")
+                                    .arg(dossier.number(low.first))
+                                    .arg(dossier.name(low.first))
+                                    .arg(dossier.number(low.last))
+                                    .arg(dossier.name(low.last));
+    flow.item(QStringLiteral("–"),
+              QStringLiteral("Water gathers at %1, axis at %2: %3")
+                  .arg(where, text(show(low.height, units, Meaning::height).text()),
+                       low.opens ? QStringLiteral("a cleanout opens there; give it a drain.")
+                                 : QStringLiteral(
+                                       "nothing opens there; a cleanout with a drain belongs at its lowest end.")));
   }
 }
 
@@ -140,8 +177,9 @@ void add_upkeep(Flow& flow, const Dossier& dossier) {
   add_cleanouts(flow, dossier);
   add_gauges(flow, dossier);
   flow.heading(QStringLiteral("Carbon-monoxide alarm (CO on the plan)"));
-  flow.paragraph(QStringLiteral("In the heater's room, 1 to 3 m (3 to 10 ft) from the feed's mouth, at the height its maker's sheet says, and "
-                                "another near every bedroom. EN 50292, from memory."));
+  flow.paragraph(QStringLiteral(
+      "In the heater's room, 1 to 3 m (3 to 10 ft) from the feed's mouth, at the height its maker's sheet says, and "
+      "another near every bedroom. EN 50292, from memory."));
   add_water(flow, dossier);
 }
 

@@ -64,12 +64,14 @@ void put_mark(Figure& figure, Taken& taken, QPointF anchor, const QString& lette
       const double angle = 2.0 * 3.14159265358979 * (step + 2) / 16.0;
       const QPointF at = anchor + reach * QPointF(std::cos(angle), -std::sin(angle));
       const QRectF rect(at.x() - size, at.y() - size, 2.0 * size, 2.0 * size);
-      if (!taken.is_free(rect.adjusted(-0.5, -0.5, 0.5, 0.5)) || taken.nuisance(rect, QLineF(anchor, at)) > 14.0) continue;
+      if (!taken.is_free(rect.adjusted(-0.5, -0.5, 0.5, 0.5)) || taken.nuisance(rect, QLineF(anchor, at)) > 14.0)
+        continue;
       figure.line(anchor, at, Stroke::thin, Layer::numbers);
       figure.circle(anchor, 0.6, Stroke::none, Fill::black, Layer::numbers);
       if (square) {
         figure.box(rect, Stroke::outline, Fill::white, Layer::numbers);
-        figure.words(at + QPointF(0.0, 0.5 * cap_height(Type::note)), letter, Type::note, Anchor::middle, 0.0, Layer::numbers);
+        figure.words(at + QPointF(0.0, 0.5 * cap_height(Type::note)), letter, Type::note, Anchor::middle, 0.0,
+                     Layer::numbers);
       } else {
         put_balloon(figure, at, letter, size);
       }
@@ -103,14 +105,15 @@ void put_alarm(Figure& figure, const Dossier& dossier, const Board& board, Taken
   const QRectF sign(at.x() - 5.5, at.y() - 3.0, 11.0, 6.0);
   figure.line(board.at(mouth), at, Stroke::thin, Layer::notes);
   figure.box(sign, Stroke::bold, Fill::white, Layer::notes);
-  figure.words(at + QPointF(0.0, 0.5 * cap_height(Type::table_head)), QStringLiteral("CO"), Type::table_head, Anchor::middle);
+  figure.words(at + QPointF(0.0, 0.5 * cap_height(Type::table_head)), QStringLiteral("CO"), Type::table_head,
+               Anchor::middle);
   taken.take(sign);
 }
 
 }  // namespace
 
-void put_clearances(Figure& figure, const Dossier& dossier, const Board& board, const std::vector<PieceOutline>& outlines,
-                    Taken& taken) {
+void put_clearances(Figure& figure, const Dossier& dossier, const Board& board,
+                    const std::vector<PieceOutline>& outlines, Taken& taken) {
   const QPainterPath masses = mass_outline(dossier, board);
   for (const auto& [counts, path] : by_distance(dossier, outlines, masses)) {
     const Length distance = static_cast<double>(counts) * grid_count;

@@ -14,9 +14,11 @@ QString length_sentence(const LengthCurve& curve, UnitSystem units) {
   const QString yours = text(show(curve.yours.bench, units, Meaning::run_length).text());
   if (!curve.longest) {
     return curve.yours.margin >= Pressure{}
-               ? QStringLiteral("The flue in your bench is %1 long. Longer ones were tried up to %2, and they still draw.")
+               ? QStringLiteral(
+                     "The flue in your bench is %1 long. Longer ones were tried up to %2, and they still draw.")
                      .arg(yours, text(show(curve.points.back().bench, units, Meaning::run_length).text()))
-               : QStringLiteral("The flue in your bench is %1 long. Making it shorter alone does not make it draw.").arg(yours);
+               : QStringLiteral("The flue in your bench is %1 long. Making it shorter alone does not make it draw.")
+                     .arg(yours);
   }
   const QString longest = text(show(*curve.longest, units, Meaning::run_length).text());
   return *curve.longest >= curve.yours.bench
@@ -32,7 +34,9 @@ void add_comparison(Flow& flow, const Dossier& now, const Design& design_before)
   table.columns = {{QString(), {}, ColumnKind::words},
                    {QStringLiteral("Before"), {}, ColumnKind::words},
                    {QStringLiteral("Now"), {}, ColumnKind::words}};
-  const auto row = [&](const QString& what, const auto& value) { table.rows.push_back({what, value(before), value(now)}); };
+  const auto row = [&](const QString& what, const auto& value) {
+    table.rows.push_back({what, value(before), value(now)});
+  };
   row(QStringLiteral("Design"), [](const Dossier& d) { return design_title(d); });
   row(QStringLiteral("Does it draw?"), [](const Dossier& d) {
     return d.answer().verdict ? text(word(*d.answer().verdict)) : QStringLiteral("not finished");
@@ -41,7 +45,8 @@ void add_comparison(Flow& flow, const Dossier& now, const Design& design_before)
     return d.complete() ? text(show(d.answer().worst_margin, units).text()) : QStringLiteral("–");
   });
   row(QStringLiteral("Smoke leaves the roof at"), [units](const Dossier& d) {
-    return d.complete() && d.answer().exit_temperature ? text(show(*d.answer().exit_temperature, units).text()) : QStringLiteral("–");
+    return d.complete() && d.answer().exit_temperature ? text(show(*d.answer().exit_temperature, units).text())
+                                                       : QStringLiteral("–");
   });
   row(QStringLiteral("Length of the whole way"), [units](const Dossier& d) {
     return d.complete() ? text(show(d.answer().path_length, units, Meaning::run_length).text()) : QStringLiteral("–");

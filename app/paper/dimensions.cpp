@@ -50,7 +50,8 @@ class DimensionLine {
     figure_.line(point(at.front() - past), point(at.back() + past), Stroke::thin, Layer::dimensions);
     for (const double a : at) put_tick(figure_, point(a));
     // Rows for words, the nearest first: on the line, over that, under the line, higher.
-    const std::array<double, 5> lifts{0.8, 0.8 + row_step(), -cap_height(Type::note) - 0.9, 0.8 + 2.0 * row_step(), 0.8 + 3.0 * row_step()};
+    const std::array<double, 5> lifts{0.8, 0.8 + row_step(), -cap_height(Type::note) - 0.9, 0.8 + 2.0 * row_step(),
+                                      0.8 + 3.0 * row_step()};
     std::array<double, 5> free_from{};
     free_from.fill(-1e9);
     for (std::size_t i = 0; i < words.size(); ++i) {
@@ -63,7 +64,8 @@ class DimensionLine {
       const double lift = lifts[row];
       const QPointF base = point(middle) + (upright_ ? QPointF(-lift, 0.0) : QPointF(0.0, -lift));
       const Words said{base, words[i], Type::note, Anchor::middle, upright_ ? 90.0 : 0.0, Layer::dimensions, false};
-      figure_.box(extent(said).adjusted(-0.4, 0.2, 0.4, upright_ ? -0.2 : -0.9), Stroke::none, Fill::white, Layer::dimensions);
+      figure_.box(extent(said).adjusted(-0.4, 0.2, 0.4, upright_ ? -0.2 : -0.9), Stroke::none, Fill::white,
+                  Layer::dimensions);
       figure_.marks.emplace_back(said);
     }
   }
@@ -77,7 +79,9 @@ class DimensionLine {
 
  private:
   static double row_step() { return cap_height(Type::note) + 0.7; }
-  [[nodiscard]] QPointF point(double along) const { return upright_ ? QPointF(offset_, along) : QPointF(along, offset_); }
+  [[nodiscard]] QPointF point(double along) const {
+    return upright_ ? QPointF(offset_, along) : QPointF(along, offset_);
+  }
 
   Figure& figure_;
   bool upright_;
@@ -85,10 +89,10 @@ class DimensionLine {
 };
 
 struct Axis {
-  bool upright = false;                       ///< along the sheet's second axis
-  double edge = 0.0;                          ///< of what is drawn, where witness lines start
+  bool upright = false;  ///< along the sheet's second axis
+  double edge = 0.0;     ///< of what is drawn, where witness lines start
   double first_line = 0.0;
-  double next_line = 0.0;                     ///< step from one line to the next
+  double next_line = 0.0;  ///< step from one line to the next
 };
 
 /// A chain and, where it has more than one part, its total on the next line. Gives the place of the next free line.
@@ -155,8 +159,10 @@ std::vector<Level> levels_of(const Dossier& dossier) {
   std::vector<Level> distinct;
   for (Level& level : levels) {
     const bool again = !distinct.empty() && level.height - distinct.back().height < apart;
-    if (!again) distinct.push_back(std::move(level));
-    else if (distinct.back().what == QStringLiteral("axis")) distinct.back().what = level.what;
+    if (!again)
+      distinct.push_back(std::move(level));
+    else if (distinct.back().what == QStringLiteral("axis"))
+      distinct.back().what = level.what;
   }
   return distinct;
 }
@@ -179,8 +185,13 @@ void put_levels(DrawnView& drawn, const Dossier& dossier, const Board& board, co
       number.replace(QLatin1Char('-'), QChar(0x2212));
     }
     if (level.height > Length{}) number.prepend(QLatin1Char('+'));
-    const Words words{{x + 6.8, at + 0.5 * cap_height(Type::note)}, number + QStringLiteral("  ") + level.what, Type::note,
-                      Anchor::left, 0.0, Layer::dimensions, false};
+    const Words words{{x + 6.8, at + 0.5 * cap_height(Type::note)},
+                      number + QStringLiteral("  ") + level.what,
+                      Type::note,
+                      Anchor::left,
+                      0.0,
+                      Layer::dimensions,
+                      false};
     drawn.figure.marks.emplace_back(words);
     taken.take(extent(words));
     taken.take(QRectF(around.right() + 1.0, std::min(y, at) - 0.5, 12.0, std::abs(y - at) + 1.0));

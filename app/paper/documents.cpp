@@ -20,9 +20,11 @@ TitleBlock title_block(const Dossier& dossier, const PaperOptions& options, cons
   block.title = design_title(dossier);
   block.file = text(options.stamp.file);
   block.date = text(options.stamp.date);
-  block.version = options.stamp.version.empty() ? QString() : QStringLiteral("version %1").arg(text(options.stamp.version));
+  block.version =
+      options.stamp.version.empty() ? QString() : QStringLiteral("version %1").arg(text(options.stamp.version));
   block.caution = QStringLiteral(
-      "A planning aid. Local code and permit come first; a licensed chimney professional inspects before the first fire.");
+      "A planning aid. Local code and permit come first; a licensed chimney professional inspects before the first "
+      "fire.");
   block.draft = !dossier.complete();
   return block;
 }
@@ -35,12 +37,24 @@ QString verdict_sentence(const Dossier& dossier) {
   const QString amount = text(show(margin < Pressure{} ? -margin : margin, dossier.units()).text());
   switch (*answer.verdict) {
     case Verdict::draws:
-      return QStringLiteral("It draws. At its hardest moment (%1) the chimney pulls %2 more than the way takes.").arg(age, amount);
+      return QStringLiteral("It draws. At its hardest moment (%1) the chimney pulls %2 more than the way takes.")
+          .arg(age, amount);
     case Verdict::marginal:
-      return QStringLiteral("It draws, but only just: at its hardest moment (%1) the chimney pulls %2 more than the way takes.").arg(age, amount);
-    case Verdict::will_not_draw: break;
+      return QStringLiteral(
+                 "It draws, but only just: at its hardest moment (%1) the chimney pulls %2 more than the way takes.")
+          .arg(age, amount);
+    case Verdict::unsafe:
+      return QStringLiteral(
+                 "Unsafe: it draws only while the fan runs. With the fan standing still, at its hardest moment (%1), "
+                 "the way takes %2 "
+                 "more than the chimney pulls.")
+          .arg(age, amount);
+    case Verdict::will_not_draw:
+      break;
   }
-  return QStringLiteral("It will not draw as it is: at its hardest moment (%1) the way takes %2 more than the chimney pulls.").arg(age, amount);
+  return QStringLiteral(
+             "It will not draw as it is: at its hardest moment (%1) the way takes %2 more than the chimney pulls.")
+      .arg(age, amount);
 }
 
 void add_missing(Flow& flow, const Dossier& dossier) {
@@ -49,8 +63,7 @@ void add_missing(Flow& flow, const Dossier& dossier) {
   std::size_t number = 0;
   for (const Finding& finding : dossier.findings()) {
     if (finding.severity != Severity::fault) continue;
-    flow.item(QString::number(++number),
-              text(sentence(finding, dossier.design(), dossier.library(), dossier.units())));
+    flow.item(QString::number(++number), text(sentence(finding, dossier.design(), dossier.library(), dossier.units())));
   }
 }
 
@@ -74,7 +87,8 @@ DrawnView fitted_view(const Dossier& dossier, ViewKind view, QSizeF room, const 
 Figure picture(const Dossier& dossier, QSizeF room) {
   const QSizeF size = view_size(dossier, ViewKind::isometric);
   constexpr double air = 3.0;  // strokes and arrows past the outlines
-  const double factor = std::min((room.width() - air) / std::max(0.1, size.width()), (room.height() - air) / std::max(0.1, size.height()));
+  const double factor = std::min((room.width() - air) / std::max(0.1, size.width()),
+                                 (room.height() - air) / std::max(0.1, size.height()));
   ViewWish wish;
   wish.dimensions = false;
   wish.numbers = false;
@@ -105,10 +119,12 @@ QString section_text(const Section& section, UnitSystem units) {
   switch (section.form()) {
     case Section::Form::rectangle:
       return QStringLiteral("%1 × %2").arg(size(section.first_size()), size(section.second_size()));
-    case Section::Form::half_round: return QStringLiteral("half %1").arg(size(section.first_size()));
+    case Section::Form::half_round:
+      return QStringLiteral("half %1").arg(size(section.first_size()));
     case Section::Form::annulus:
       return QStringLiteral("%1 around %2").arg(size(section.first_size()), size(section.second_size()));
-    case Section::Form::circle: break;
+    case Section::Form::circle:
+      break;
   }
   return size(section.first_size());
 }
@@ -117,10 +133,14 @@ std::vector<Sheet> pages(const Design& design, const Library& library, const Pap
   need_fonts();
   const Dossier dossier(design, library, options.units);
   switch (options.page) {
-    case PaperPage::client: return client_page(dossier, options);
-    case PaperPage::card: return lighting_card(dossier, options);
-    case PaperPage::working: return working_pages(dossier, options);
-    case PaperPage::build: break;
+    case PaperPage::client:
+      return client_page(dossier, options);
+    case PaperPage::card:
+      return lighting_card(dossier, options);
+    case PaperPage::working:
+      return working_pages(dossier, options);
+    case PaperPage::build:
+      break;
   }
   return build_sheet(dossier, options);
 }

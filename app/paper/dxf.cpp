@@ -12,8 +12,8 @@ namespace fluewright::paper {
 
 namespace {
 
-constexpr std::array all_layers{Layer::flue,       Layer::mass,    Layer::hidden, Layer::axis, Layer::dimensions,
-                                Layer::numbers,    Layer::notes,   Layer::clearances, Layer::frame};
+constexpr std::array all_layers{Layer::flue,    Layer::mass,  Layer::hidden,     Layer::axis, Layer::dimensions,
+                                Layer::numbers, Layer::notes, Layer::clearances, Layer::frame};
 
 /// Group codes: the number that says what the value on the next line is.
 class Groups {
@@ -34,10 +34,14 @@ class Groups {
 
 const char* line_type(Stroke stroke) {
   switch (stroke) {
-    case Stroke::hidden: return "DASHED";
-    case Stroke::axis: return "CENTER";
-    case Stroke::clearance: return "PHANTOM";
-    default: return "CONTINUOUS";
+    case Stroke::hidden:
+      return "DASHED";
+    case Stroke::axis:
+      return "CENTER";
+    case Stroke::clearance:
+      return "PHANTOM";
+    default:
+      return "CONTINUOUS";
   }
 }
 
@@ -89,12 +93,18 @@ std::string plain(const QString& text) {
   std::string out;
   for (const QChar c : text) {
     const char16_t u = c.unicode();
-    if (u >= 0x20 && u < 0x7f) out += static_cast<char>(u);
-    else if (u == 0x2212 || u == 0x2013) out += '-';
-    else if (u == 0x00A0) out += ' ';
-    else if (u == 0x00D7) out += 'x';
-    else if (u == 0x00B0) out += "%%d";
-    else out += fmt::format("\\U+{:04X}", static_cast<unsigned>(u));
+    if (u >= 0x20 && u < 0x7f)
+      out += static_cast<char>(u);
+    else if (u == 0x2212 || u == 0x2013)
+      out += '-';
+    else if (u == 0x00A0)
+      out += ' ';
+    else if (u == 0x00D7)
+      out += 'x';
+    else if (u == 0x00B0)
+      out += "%%d";
+    else
+      out += fmt::format("\\U+{:04X}", static_cast<unsigned>(u));
   }
   return out;
 }
@@ -149,15 +159,24 @@ class Drawing {
 
 const char* layer_name(Layer layer) {
   switch (layer) {
-    case Layer::flue: return "FLUE";
-    case Layer::mass: return "MASS";
-    case Layer::hidden: return "HIDDEN";
-    case Layer::axis: return "AXIS";
-    case Layer::dimensions: return "DIMENSIONS";
-    case Layer::numbers: return "NUMBERS";
-    case Layer::notes: return "NOTES";
-    case Layer::clearances: return "CLEARANCES";
-    case Layer::frame: break;
+    case Layer::flue:
+      return "FLUE";
+    case Layer::mass:
+      return "MASS";
+    case Layer::hidden:
+      return "HIDDEN";
+    case Layer::axis:
+      return "AXIS";
+    case Layer::dimensions:
+      return "DIMENSIONS";
+    case Layer::numbers:
+      return "NUMBERS";
+    case Layer::notes:
+      return "NOTES";
+    case Layer::clearances:
+      return "CLEARANCES";
+    case Layer::frame:
+      break;
   }
   return "FRAME";
 }

@@ -8,9 +8,9 @@
 
 namespace fluewright::paper {
 
-/// A figure as an ASCII drawing exchange file of release 12: polylines and text on named layers. `full_size` is how many
-/// millimetres of the thing a millimetre of the figure stands for; the second axis is turned upwards, and `origin` of the
-/// figure becomes the drawing's zero.
+/// A figure as an ASCII drawing exchange file of release 12: polylines and text on named layers. `full_size` is how
+/// many millimetres of the thing a millimetre of the figure stands for; the second axis is turned upwards, and `origin`
+/// of the figure becomes the drawing's zero.
 [[nodiscard]] std::string to_dxf(const Figure& figure, double full_size, QPointF origin);
 
 /// "FLUE", "MASS", ...

@@ -20,14 +20,20 @@ namespace {
 
 QString path_text(const std::filesystem::path& path) { return QString::fromStdU16String(path.u16string()); }
 
-std::string_view bytes_of(const QByteArray& bytes) { return {bytes.constData(), static_cast<std::size_t>(bytes.size())}; }
+std::string_view bytes_of(const QByteArray& bytes) {
+  return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
+}
 
 ViewKind kind_of(PaperView view) {
   switch (view) {
-    case PaperView::plan: return ViewKind::plan;
-    case PaperView::front: return ViewKind::front;
-    case PaperView::side: return ViewKind::side;
-    case PaperView::isometric: break;
+    case PaperView::plan:
+      return ViewKind::plan;
+    case PaperView::front:
+      return ViewKind::front;
+    case PaperView::side:
+      return ViewKind::side;
+    case PaperView::isometric:
+      break;
   }
   return ViewKind::isometric;
 }
@@ -73,10 +79,14 @@ std::string csv_length(const std::optional<Length>& length) {
 
 const char* form_word(Section::Form form) {
   switch (form) {
-    case Section::Form::circle: return "round";
-    case Section::Form::rectangle: return "rectangular";
-    case Section::Form::annulus: return "ring";
-    case Section::Form::half_round: break;
+    case Section::Form::circle:
+      return "round";
+    case Section::Form::rectangle:
+      return "rectangular";
+    case Section::Form::annulus:
+      return "ring";
+    case Section::Form::half_round:
+      break;
   }
   return "half round";
 }
@@ -96,18 +106,21 @@ PaperFault write_file(const std::filesystem::path& path, std::string_view bytes)
   if (!file->open(QIODevice::WriteOnly | QIODevice::Unbuffered)) return fault("could not be opened for writing");
   const auto size = static_cast<qint64>(bytes.size());
   if (file->write(bytes.data(), size) != size) return fault("could not be written");
-  if (auto* whole = dynamic_cast<QSaveFile*>(file.get()); whole != nullptr && !whole->commit()) return fault("could not be written");
+  if (auto* whole = dynamic_cast<QSaveFile*>(file.get()); whole != nullptr && !whole->commit())
+    return fault("could not be written");
   return std::nullopt;
 }
 
-PaperFault write_paper(const Design& design, const Library& library, const PaperOptions& options, const std::filesystem::path& path) {
+PaperFault write_paper(const Design& design, const Library& library, const PaperOptions& options,
+                       const std::filesystem::path& path) {
   const std::vector<paper::Sheet> sheets = paper::pages(design, library, options);
   const QByteArray pdf = paper::to_pdf(sheets, QString::fromStdString(design.title));
   if (pdf.isEmpty()) return "The pages could not be made.";
   return write_file(path, bytes_of(pdf));
 }
 
-PaperFault write_view(const Design& design, const Library& library, const ViewOptions& options, const std::filesystem::path& path) {
+PaperFault write_view(const Design& design, const Library& library, const ViewOptions& options,
+                      const std::filesystem::path& path) {
   paper::need_fonts();
   const paper::Dossier dossier(design, library, options.units);
   const ViewSheet view = view_sheet(dossier, options);
@@ -124,7 +137,8 @@ PaperFault write_view(const Design& design, const Library& library, const ViewOp
     return write_file(path, bytes_of(bytes));
   }
   if (suffix == ".dxf") {
-    if (options.view == PaperView::isometric) return "A DXF drawing is made of plan and elevations: choose one of those views.";
+    if (options.view == PaperView::isometric)
+      return "A DXF drawing is made of plan and elevations: choose one of those views.";
     return write_file(path, paper::to_dxf(view.drawn.figure, view.drawn.scale.denominator, {}));
   }
   return fmt::format("“{}” is no file a view is written to: .pdf, .svg, .png or .dxf.", path.filename().string());

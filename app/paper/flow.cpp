@@ -187,8 +187,8 @@ void Flow::put_title_block(Sheet& sheet, std::size_t number, std::size_t count) 
   cell(document_share, {QStringLiteral("Fluewright"), block_.document}, true);
   cell(title_share, {block_.title, block_.file}, false);
   cell(date_share, {block_.date, block_.version}, false);
-  cell(1.0 - document_share - title_share - date_share,
-       {QStringLiteral("page %1 of %2").arg(number).arg(count)}, false);
+  cell(1.0 - document_share - title_share - date_share, {QStringLiteral("page %1 of %2").arg(number).arg(count)},
+       false);
 }
 
 std::vector<Sheet> Flow::finish() {

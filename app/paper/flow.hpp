@@ -14,7 +14,7 @@ struct TitleBlock {
   QString file;
   QString date;
   QString version;
-  QString caution;   ///< the line that defers to local code
+  QString caution;  ///< the line that defers to local code
   bool draft = false;
 };
 

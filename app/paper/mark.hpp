@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-// What stands on paper, in millimetres from its upper left corner: lines, areas and words. Everything is laid out as such
-// a list before anything is painted, so that PDF, SVG, PNG, DXF and the tests see the same.
+// What stands on paper, in millimetres from its upper left corner: lines, areas and words. Everything is laid out as
+// such a list before anything is painted, so that PDF, SVG, PNG, DXF and the tests see the same.
 
 #include <QPolygonF>
 #include <QRectF>
@@ -61,7 +61,7 @@ struct Words {
   Anchor anchor = Anchor::left;
   double turn = 0.0;  ///< degrees, anticlockwise
   Layer layer = Layer::notes;
-  bool ghost = false; ///< pale outline letters behind everything: the word across a draft
+  bool ghost = false;  ///< pale outline letters behind everything: the word across a draft
 };
 
 using Mark = std::variant<Stroked, Words>;

@@ -36,7 +36,8 @@ void need_fonts() {
   if (QCoreApplication::instance() != nullptr) return;
   // Qt wants a folder for what lasts as long as a login, and says so where a bare shell has none; nothing goes into it.
   if (!qEnvironmentVariableIsSet("XDG_RUNTIME_DIR")) {
-    const std::string folder = (std::filesystem::temp_directory_path() / ("fluewright-" + std::to_string(::getuid()))).string();
+    const std::string folder =
+        (std::filesystem::temp_directory_path() / ("fluewright-" + std::to_string(::getuid()))).string();
     std::error_code error;
     std::filesystem::create_directory(folder, error);
     std::filesystem::permissions(folder, std::filesystem::perms::owner_all, error);
@@ -81,7 +82,8 @@ QByteArray to_svg(const Sheet& sheet, const QString& title) {
   generator.setOutputDevice(&buffer);
   generator.setTitle(title);
   generator.setResolution(static_cast<int>(std::lround(dots_per_inch)));
-  generator.setSize(QSize(static_cast<int>(std::lround(sheet.width * font_units)), static_cast<int>(std::lround(sheet.height * font_units))));
+  generator.setSize(QSize(static_cast<int>(std::lround(sheet.width * font_units)),
+                          static_cast<int>(std::lround(sheet.height * font_units))));
   generator.setViewBox(QRectF(0.0, 0.0, sheet.width * font_units, sheet.height * font_units));
   QPainter painter(&generator);
   paint(painter, sheet.content);
@@ -99,8 +101,8 @@ void paint_page(QPainter& painter, const Sheet& sheet, const QRectF& into) {
 }
 
 QImage to_image(const Sheet& sheet, double dots_per_mm) {
-  QImage image(static_cast<int>(std::lround(sheet.width * dots_per_mm)), static_cast<int>(std::lround(sheet.height * dots_per_mm)),
-               QImage::Format_RGB32);
+  QImage image(static_cast<int>(std::lround(sheet.width * dots_per_mm)),
+               static_cast<int>(std::lround(sheet.height * dots_per_mm)), QImage::Format_RGB32);
   image.setDotsPerMeterX(static_cast<int>(std::lround(dots_per_mm * 1000.0)));
   image.setDotsPerMeterY(static_cast<int>(std::lround(dots_per_mm * 1000.0)));
   image.fill(Qt::white);

@@ -79,13 +79,26 @@ void dots(QPainter& painter, const QPolygonF& area) {
 void fill(QPainter& painter, const QPolygonF& area, Fill fill) {
   painter.setPen(Qt::NoPen);
   switch (fill) {
-    case Fill::none: return;
-    case Fill::white: painter.setBrush(Qt::white); break;
-    case Fill::pale: painter.setBrush(QColor(0xe8, 0xe8, 0xe8)); break;
-    case Fill::black: painter.setBrush(Qt::black); break;
-    case Fill::slanted: hatch(painter, area, true, false, hatch_step); return;
-    case Fill::crossed: hatch(painter, area, true, true, 0.8 * hatch_step); return;
-    case Fill::dotted: dots(painter, area); return;
+    case Fill::none:
+      return;
+    case Fill::white:
+      painter.setBrush(Qt::white);
+      break;
+    case Fill::pale:
+      painter.setBrush(QColor(0xe8, 0xe8, 0xe8));
+      break;
+    case Fill::black:
+      painter.setBrush(Qt::black);
+      break;
+    case Fill::slanted:
+      hatch(painter, area, true, false, hatch_step);
+      return;
+    case Fill::crossed:
+      hatch(painter, area, true, true, 0.8 * hatch_step);
+      return;
+    case Fill::dotted:
+      dots(painter, area);
+      return;
   }
   painter.drawPolygon(area);
 }
@@ -141,25 +154,37 @@ void paint(QPainter& painter, const Words& words) {
 
 double width_of(Stroke stroke) {
   switch (stroke) {
-    case Stroke::outline: return 0.35;
-    case Stroke::clearance: return 0.35;
-    case Stroke::bold: return 0.5;
-    case Stroke::hidden: return 0.25;
+    case Stroke::outline:
+      return 0.35;
+    case Stroke::clearance:
+      return 0.35;
+    case Stroke::bold:
+      return 0.5;
+    case Stroke::hidden:
+      return 0.25;
     case Stroke::thin:
-    case Stroke::axis: return 0.18;
-    case Stroke::grid: return 0.13;
-    case Stroke::none: break;
+    case Stroke::axis:
+      return 0.18;
+    case Stroke::grid:
+      return 0.13;
+    case Stroke::none:
+      break;
   }
   return 0.0;
 }
 
 QList<double> dashes_of(Stroke stroke) {
   switch (stroke) {
-    case Stroke::hidden: return {1.6, 0.9};
-    case Stroke::grid: return {0.3, 1.2};
-    case Stroke::axis: return {5.0, 0.9, 0.5, 0.9};
-    case Stroke::clearance: return {4.0, 0.9, 0.5, 0.9, 0.5, 0.9};
-    default: return {};
+    case Stroke::hidden:
+      return {1.6, 0.9};
+    case Stroke::grid:
+      return {0.3, 1.2};
+    case Stroke::axis:
+      return {5.0, 0.9, 0.5, 0.9};
+    case Stroke::clearance:
+      return {4.0, 0.9, 0.5, 0.9, 0.5, 0.9};
+    default:
+      return {};
   }
 }
 

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-// Paper without a word of Qt, so that the command line can ask for it: documents as PDF, views as PDF, SVG, PNG and DXF,
-// parts as CSV. Works without a display.
+// Paper without a word of Qt, so that the command line can ask for it: documents as PDF, views as PDF, SVG, PNG and
+// DXF, parts as CSV. Works without a display.
 
 #include "app/shared/units.hpp"
 #include "engine/bill/masses.hpp"

@@ -29,7 +29,8 @@ double nice_step(double span, int wanted) {
 /// A field with two axes: values to millimetres.
 class Field {
  public:
-  Field(QSizeF size, const QString& x_title, const QString& y_title, std::pair<double, double> xs, std::pair<double, double> ys)
+  Field(QSizeF size, const QString& x_title, const QString& y_title, std::pair<double, double> xs,
+        std::pair<double, double> ys)
       : size_{size}, xs_{xs}, ys_{ys} {
     if (xs_.second - xs_.first < 1e-9) xs_.second = xs_.first + 1.0;
     const double step = nice_step(std::max(1e-6, ys_.second - ys_.first), 5);
@@ -80,7 +81,8 @@ class Field {
       figure.line(p, p + QPointF(0, 1.2), Stroke::thin, Layer::axis);
       figure.words(p + QPointF(0, 1.8 + cap_height(Type::note)), QString::number(x), Type::note, Anchor::middle);
     }
-    figure.words(at(xs_.second, y) + QPointF(0, 2.4 + 2.0 * cap_height(Type::note) + 1.6), title, Type::note, Anchor::right);
+    figure.words(at(xs_.second, y) + QPointF(0, 2.4 + 2.0 * cap_height(Type::note) + 1.6), title, Type::note,
+                 Anchor::right);
   }
 
   QSizeF size_;
@@ -100,9 +102,13 @@ std::pair<double, double> span(const std::vector<const Curve*>& curves) {
   return {low, high};
 }
 
-double shown(Length length, UnitSystem units) { return units == UnitSystem::metric ? in(length, metre) : in(length, foot); }
+double shown(Length length, UnitSystem units) {
+  return units == UnitSystem::metric ? in(length, metre) : in(length, foot);
+}
 
-QString along_unit(UnitSystem units) { return units == UnitSystem::metric ? QStringLiteral("m") : QStringLiteral("ft"); }
+QString along_unit(UnitSystem units) {
+  return units == UnitSystem::metric ? QStringLiteral("m") : QStringLiteral("ft");
+}
 
 void put_leaks(Field& field, const Assessment& answer, const Curve& flue, const Curve& room) {
   QPolygonF upper;
@@ -167,8 +173,10 @@ Figure pressure_plot(const Dossier& dossier, QSizeF size) {
   }
   room.x = flue.x;
   if (flue.x.size() < 2) return {};
-  Field field({size.width(), size.height() - 6.0}, QStringLiteral("along the gas's way, %1").arg(along_unit(dossier.units())),
-              QStringLiteral("pressure against outdoor air, %1; numbers above: pieces").arg(text(unit_name(Meaning::pressure, dossier.units()))),
+  Field field({size.width(), size.height() - 6.0},
+              QStringLiteral("along the gas's way, %1").arg(along_unit(dossier.units())),
+              QStringLiteral("pressure against outdoor air, %1; numbers above: pieces")
+                  .arg(text(unit_name(Meaning::pressure, dossier.units()))),
               {0.0, flue.x.back()}, span({&flue, &room}));
   put_pieces(field, dossier);
   put_leaks(field, dossier.answer(), flue, room);
@@ -177,7 +185,8 @@ Figure pressure_plot(const Dossier& dossier, QSizeF size) {
   put_key(field.figure, {13.0, size.height() - 2.0}, Stroke::bold, QStringLiteral("in the flue"));
   put_key(field.figure, {48.0, size.height() - 2.0}, Stroke::hidden, QStringLiteral("in the room at the same height"));
   field.figure.box(QRectF(104.0, size.height() - 3.5, 8.0, 3.0), Stroke::thin, Fill::crossed);
-  field.figure.words({113.5, size.height() - 2.0 + 0.5 * cap_height(Type::note)}, QStringLiteral("smoke can leak into the room"), Type::note);
+  field.figure.words({113.5, size.height() - 2.0 + 0.5 * cap_height(Type::note)},
+                     QStringLiteral("smoke can leak into the room"), Type::note);
   return field.figure;
 }
 
@@ -189,7 +198,8 @@ Figure length_plot(const LengthCurve& curve, UnitSystem units, QSizeF size) {
   }
   if (margin.x.size() < 2) return {};
   Field field(size, QStringLiteral("length of the bench's flue, %1").arg(along_unit(units)),
-              QStringLiteral("draft to spare at the worst moment, %1; under 0 it does not draw").arg(text(unit_name(Meaning::pressure, units))),
+              QStringLiteral("draft to spare at the worst moment, %1; under 0 it does not draw")
+                  .arg(text(unit_name(Meaning::pressure, units))),
               {0.0, margin.x.back()}, span({&margin}));
   field.curve(margin, Stroke::bold);
   QRectF before;  // where the label set last stands
@@ -200,8 +210,15 @@ Figure length_plot(const LengthCurve& curve, UnitSystem units, QSizeF size) {
     const double width = width_of(label, Type::table_head);
     // Right of its point as long as that stays inside.
     const bool fits = p.x() + 3.0 + width < size.width() - 2.0;
-    Words said{p + QPointF(fits ? 2.2 : -2.2, -2.4), label, Type::table_head, fits ? Anchor::left : Anchor::right, 0.0, Layer::notes, false};
-    if (extent(said).adjusted(-1.0, -1.0, 1.0, 1.0).intersects(before)) said.at.setY(before.bottom() + 2.0 + cap_height(Type::table_head));
+    Words said{p + QPointF(fits ? 2.2 : -2.2, -2.4),
+               label,
+               Type::table_head,
+               fits ? Anchor::left : Anchor::right,
+               0.0,
+               Layer::notes,
+               false};
+    if (extent(said).adjusted(-1.0, -1.0, 1.0, 1.0).intersects(before))
+      said.at.setY(before.bottom() + 2.0 + cap_height(Type::table_head));
     before = extent(said);
     field.figure.box(extent(said), Stroke::none, Fill::white, Layer::notes);
     field.figure.marks.emplace_back(said);

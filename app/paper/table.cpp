@@ -99,7 +99,8 @@ void LaidTable::share_out(double width) {
     wishes += wish[c];
   }
   if (wishes + widened <= free) {
-    for (std::size_t c = 0; c < columns_.size(); ++c) columns_[c].width = std::max(columns_[c].width, table_.columns[c].kind == ColumnKind::number ? wish[c] : 0.0);
+    for (std::size_t c = 0; c < columns_.size(); ++c)
+      columns_[c].width = std::max(columns_[c].width, table_.columns[c].kind == ColumnKind::number ? wish[c] : 0.0);
     taken = widened;
   }
   const double for_words = free - taken;

@@ -23,7 +23,7 @@ struct Column {
 
 struct Table {
   std::vector<Column> columns;
-  std::vector<QStringList> rows;  ///< a cell a column
+  std::vector<QStringList> rows;    ///< a cell a column
   std::vector<std::size_t> strong;  ///< rows that stand out: totals
 };
 

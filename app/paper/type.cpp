@@ -20,20 +20,28 @@ struct Size {
 
 Size size_of(Type type) {
   switch (type) {
-    case Type::title: return {18.0, QFont::Normal};
-    case Type::heading: return {12.0, QFont::DemiBold};
-    case Type::strong: return {9.5, QFont::Bold};
-    case Type::table: return {8.5, QFont::Normal};
-    case Type::table_head: return {8.5, QFont::DemiBold};
-    case Type::note: return {7.5, QFont::Normal};
-    case Type::body: break;
+    case Type::title:
+      return {18.0, QFont::Normal};
+    case Type::heading:
+      return {12.0, QFont::DemiBold};
+    case Type::strong:
+      return {9.5, QFont::Bold};
+    case Type::table:
+      return {8.5, QFont::Normal};
+    case Type::table_head:
+      return {8.5, QFont::DemiBold};
+    case Type::note:
+      return {7.5, QFont::Normal};
+    case Type::body:
+      break;
   }
   return {9.5, QFont::Normal};
 }
 
 QString family() {
-  static const QString found = QFontDatabase::families().contains(QStringLiteral("Lato")) ? QStringLiteral("Lato")
-                                                                                         : QStringLiteral("DejaVu Sans");
+  static const QString found = QFontDatabase::families().contains(QStringLiteral("Lato"))
+                                   ? QStringLiteral("Lato")
+                                   : QStringLiteral("DejaVu Sans");
   return found;
 }
 

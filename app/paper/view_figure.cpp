@@ -76,7 +76,8 @@ QString caption(ViewKind view, const Scale& scale, UnitSystem units, const ViewW
   if (wish.dimensions && view != ViewKind::isometric) {
     words += units == UnitSystem::metric ? QStringLiteral(". Dimensions of the axis in mm")
                                          : QStringLiteral(". Dimensions of the axis in feet and inches");
-    if (view != ViewKind::plan) words += units == UnitSystem::metric ? QStringLiteral(", levels in m") : QStringLiteral(", levels too");
+    if (view != ViewKind::plan)
+      words += units == UnitSystem::metric ? QStringLiteral(", levels in m") : QStringLiteral(", levels too");
   }
   return words;
 }
@@ -157,7 +158,8 @@ Spot best_spot(QPointF anchor, QSizeF half, const Taken& taken) {
     for (int step = 0; step < directions; ++step) {
       const double angle = 2.0 * std::numbers::pi * (step + 0.5) / directions;
       const QPointF at = anchor + (reach + half.width() - half.height()) * QPointF(std::cos(angle), std::sin(angle));
-      const QRectF rect(at.x() - half.width() - 0.4, at.y() - half.height() - 0.4, 2.0 * half.width() + 0.8, 2.0 * half.height() + 0.8);
+      const QRectF rect(at.x() - half.width() - 0.4, at.y() - half.height() - 0.4, 2.0 * half.width() + 0.8,
+                        2.0 * half.height() + 0.8);
       if (!taken.is_free(rect)) continue;
       const double nuisance = taken.nuisance(rect, QLineF(anchor, at)) + 0.6 * reach;
       if (nuisance < best.nuisance) best = {at, nuisance};
@@ -181,7 +183,8 @@ void put_numbers(Figure& figure, const Dossier& dossier, const std::vector<Piece
     const QRectF rect(at.x() - half.width(), at.y() - half.height(), 2.0 * half.width(), 2.0 * half.height());
     if (half.width() > half.height()) {
       figure.box(rect, Stroke::thin, Fill::white, Layer::numbers);
-      figure.words(at + QPointF(0.0, 0.5 * cap_height(Type::note)), word, Type::note, Anchor::middle, 0.0, Layer::numbers);
+      figure.words(at + QPointF(0.0, 0.5 * cap_height(Type::note)), word, Type::note, Anchor::middle, 0.0,
+                   Layer::numbers);
     } else {
       put_balloon(figure, at, word, half.height());
     }
@@ -203,7 +206,8 @@ void put_scale_bar(DrawnView& drawn, UnitSystem units, QPointF at) {
   Figure& figure = drawn.figure;
   for (int i = 0; i < boxes; ++i) {
     const double x = at.x() + 0.5 * i * step * one;
-    figure.box(QRectF(x, at.y(), 0.5 * step * one, height), Stroke::thin, i % 2 == 0 ? Fill::black : Fill::white, Layer::frame);
+    figure.box(QRectF(x, at.y(), 0.5 * step * one, height), Stroke::thin, i % 2 == 0 ? Fill::black : Fill::white,
+               Layer::frame);
   }
   const double total = 0.5 * boxes * step;
   const auto label = [&](double value) { return QString::number(value); };
@@ -211,7 +215,8 @@ void put_scale_bar(DrawnView& drawn, UnitSystem units, QPointF at) {
   figure.words({at.x(), baseline}, QStringLiteral("0"), Type::note, Anchor::middle);
   figure.words({at.x() + step * one, baseline}, label(step), Type::note, Anchor::middle);
   figure.words({at.x() + total * one, baseline},
-               QStringLiteral("%1 %2").arg(label(total), units == UnitSystem::metric ? QStringLiteral("m") : QStringLiteral("ft")),
+               QStringLiteral("%1 %2").arg(label(total),
+                                           units == UnitSystem::metric ? QStringLiteral("m") : QStringLiteral("ft")),
                Type::note, Anchor::middle);
   drawn.scale_bar = QRectF(at.x(), at.y(), total * one, height);
   drawn.scale_bar_stands_for = total * unit;

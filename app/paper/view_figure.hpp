@@ -17,7 +17,7 @@ struct DrawnView {
   Figure figure;
   Scale scale;
   std::vector<DimensionChain> chains;
-  QRectF scale_bar;        ///< the bar's box on the figure [mm]
+  QRectF scale_bar;  ///< the bar's box on the figure [mm]
   Length scale_bar_stands_for{};
 };
 
@@ -53,8 +53,8 @@ void put_dimensions(DrawnView& drawn, const Dossier& dossier, const Board& board
 /// A numbered circle with a leader for every piece.
 void put_numbers(Figure& figure, const Dossier& dossier, const std::vector<PieceOutline>& outlines, Taken& taken);
 /// Outlines that keep clear of what burns, gauges, cleanouts, the alarm's place.
-void put_clearances(Figure& figure, const Dossier& dossier, const Board& board, const std::vector<PieceOutline>& outlines,
-                    Taken& taken);
+void put_clearances(Figure& figure, const Dossier& dossier, const Board& board,
+                    const std::vector<PieceOutline>& outlines, Taken& taken);
 /// A bar of whole metres or feet with its numbers, at a place.
 void put_scale_bar(DrawnView& drawn, UnitSystem units, QPointF at);
 

@@ -74,7 +74,8 @@ void outline_straight(PieceOutline& outline, const CentreLine& line, double wide
   outline.areas.push_back(board.on_paper(tube(board.projection(), from, to, width, width * widening)));
   const bool to_is_near = board.projection().nearness(to) >= board.projection().nearness(from);
   if (end_on(board.projection(), axis)) return;
-  const QPolygonF rim = board.on_paper(ring(board.projection(), to_is_near ? to : from, axis, to_is_near ? width * widening : width));
+  const QPolygonF rim =
+      board.on_paper(ring(board.projection(), to_is_near ? to : from, axis, to_is_near ? width * widening : width));
   if (!is_flat(rim)) outline.edges.push_back(rim);
   if (!line.upright_body) {
     outline.axes.push_back({board.at(line.points.front()), board.at(line.points.back())});
@@ -151,19 +152,21 @@ QPolygonF Board::on_paper(const QPolygonF& sheet) const {
 }
 
 Scale fitting_scale(QSizeF metres, QSizeF millimetres, UnitSystem units) {
-  static const std::vector<Scale> metric{{5, QStringLiteral("1:5")},     {10, QStringLiteral("1:10")},   {20, QStringLiteral("1:20")},
-                                         {25, QStringLiteral("1:25")},   {50, QStringLiteral("1:50")},   {100, QStringLiteral("1:100")},
-                                         {200, QStringLiteral("1:200")}, {500, QStringLiteral("1:500")}, {1000, QStringLiteral("1:1000")}};
+  static const std::vector<Scale> metric{
+      {5, QStringLiteral("1:5")},     {10, QStringLiteral("1:10")},   {20, QStringLiteral("1:20")},
+      {25, QStringLiteral("1:25")},   {50, QStringLiteral("1:50")},   {100, QStringLiteral("1:100")},
+      {200, QStringLiteral("1:200")}, {500, QStringLiteral("1:500")}, {1000, QStringLiteral("1:1000")}};
   static const std::vector<Scale> inches{
-      {8, QStringLiteral("1 1/2 in = 1 ft (1:8)")}, {12, QStringLiteral("1 in = 1 ft (1:12)")},
-      {16, QStringLiteral("3/4 in = 1 ft (1:16)")}, {24, QStringLiteral("1/2 in = 1 ft (1:24)")},
-      {32, QStringLiteral("3/8 in = 1 ft (1:32)")}, {48, QStringLiteral("1/4 in = 1 ft (1:48)")},
-      {96, QStringLiteral("1/8 in = 1 ft (1:96)")}, {192, QStringLiteral("1/16 in = 1 ft (1:192)")},
+      {8, QStringLiteral("1 1/2 in = 1 ft (1:8)")},  {12, QStringLiteral("1 in = 1 ft (1:12)")},
+      {16, QStringLiteral("3/4 in = 1 ft (1:16)")},  {24, QStringLiteral("1/2 in = 1 ft (1:24)")},
+      {32, QStringLiteral("3/8 in = 1 ft (1:32)")},  {48, QStringLiteral("1/4 in = 1 ft (1:48)")},
+      {96, QStringLiteral("1/8 in = 1 ft (1:96)")},  {192, QStringLiteral("1/16 in = 1 ft (1:192)")},
       {480, QStringLiteral("1 in = 40 ft (1:480)")}, {1200, QStringLiteral("1 in = 100 ft (1:1200)")}};
   const auto& scales = units == UnitSystem::metric ? metric : inches;
   for (const Scale& scale : scales) {
     const double factor = 1000.0 / scale.denominator;
-    if (metres.width() * factor <= millimetres.width() && metres.height() * factor <= millimetres.height()) return scale;
+    if (metres.width() * factor <= millimetres.width() && metres.height() * factor <= millimetres.height())
+      return scale;
   }
   return scales.back();
 }

@@ -28,7 +28,8 @@ void add_working(Flow& flow, const Dossier& dossier, const Working& working, con
     std::string notes = working_source(step);
     const std::string remarks = working_notes(step, dossier.design(), dossier.library());
     if (!remarks.empty()) notes += (notes.empty() ? "" : "; ") + remarks;
-    table.rows.push_back({text(step.symbol), text(step.meaning), text(step.relation), text(value.number), text(value.unit), text(notes)});
+    table.rows.push_back({text(step.symbol), text(step.meaning), text(step.relation), text(value.number),
+                          text(value.unit), text(notes)});
   }
   flow.table(table);
 }
@@ -39,9 +40,10 @@ std::vector<Sheet> working_pages(const Dossier& dossier, const PaperOptions& opt
   Flow flow(options.size, title_block(dossier, options, QStringLiteral("Working")));
   flow.title(QStringLiteral("Working: %1").arg(design_title(dossier)));
   add_missing(flow, dossier);
-  flow.paragraph(QStringLiteral("Every number of the answer from what was given to the result, for whoever wants to work it by hand. SI base "
-                                "units; a temperature in a relation is in kelvin. Values stand to more digits than they mean, so that whoever "
-                                "works with them gets six back."));
+  flow.paragraph(QStringLiteral(
+      "Every number of the answer from what was given to the result, for whoever wants to work it by hand. SI base "
+      "units; a temperature in a relation is in kelvin. Values stand to more digits than they mean, so that whoever "
+      "works with them gets six back."));
   for (const NamedHeadline& headline : headlines()) {
     const auto working = explain_headline(dossier.design(), dossier.library(), dossier.answer(), headline.headline);
     if (working) add_working(flow, dossier, *working, text(word(headline.headline)));
@@ -51,7 +53,9 @@ std::vector<Sheet> working_pages(const Dossier& dossier, const PaperOptions& opt
     for (const std::size_t piece : dossier.order()) {
       if (const auto working = explain_piece(*run, piece)) {
         add_working(flow, dossier, *working,
-                    QStringLiteral("%1  %2").arg(dossier.number(piece)).arg(text(working_title(*working, dossier.design(), dossier.library()))));
+                    QStringLiteral("%1  %2")
+                        .arg(dossier.number(piece))
+                        .arg(text(working_title(*working, dossier.design(), dossier.library()))));
       }
     }
   }

@@ -45,10 +45,13 @@ Area outer_area(const Section& section, Length wall) {
   constexpr double pi = std::numbers::pi;
   const Length wide = section.first_size() + 2.0 * wall;
   switch (section.form()) {
-    case Section::Form::rectangle: return wide * (section.second_size() + 2.0 * wall);
-    case Section::Form::half_round: return pi / 8.0 * wide * wide + wide * wall;
+    case Section::Form::rectangle:
+      return wide * (section.second_size() + 2.0 * wall);
+    case Section::Form::half_round:
+      return pi / 8.0 * wide * wide + wide * wall;
     case Section::Form::circle:
-    case Section::Form::annulus: break;
+    case Section::Form::annulus:
+      break;
   }
   return pi / 4.0 * wide * wide;
 }
@@ -89,7 +92,8 @@ std::vector<Bench> benches_of(const std::vector<Computed>& pieces, const std::ve
   std::vector<Bench> benches;
   for (const Computed& c : pieces) {
     if (c.place != Place::mass || c.embedding.material == nullptr) continue;
-    auto same = std::find_if(benches.begin(), benches.end(), [&](const Bench& b) { return b.material == c.embedding.material; });
+    auto same = std::find_if(benches.begin(), benches.end(),
+                             [&](const Bench& b) { return b.material == c.embedding.material; });
     if (same == benches.end()) same = benches.insert(benches.end(), {c.embedding.material, {}, {}});
     for (Prism& prism : mass_around(drawn[c.index].geometry, c.embedding.width, c.embedding.height)) {
       same->prisms.push_back(std::move(prism));

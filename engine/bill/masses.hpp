@@ -16,7 +16,7 @@ namespace fluewright {
 struct MaterialAmount {
   std::string material;  ///< id in Library::materials
   Volume volume{};
-  Mass mass{};           ///< dry, by the material's density
+  Mass mass{};  ///< dry, by the material's density
 };
 
 struct MassBill {
@@ -40,10 +40,10 @@ struct SurfaceLoad {
 
 /// What stands on the room's floor.
 struct FloorLoad {
-  Mass mass{};           ///< of all that stands in the room, the stack's indoor part with it
-  Area footprint{};      ///< of benches and standing bodies together
-  SurfaceLoad spread;    ///< all of it over the footprint
-  SurfaceLoad tallest;   ///< under the heaviest mass alone: its height times its density, as if it were solid
+  Mass mass{};          ///< of all that stands in the room, the stack's indoor part with it
+  Area footprint{};     ///< of benches and standing bodies together
+  SurfaceLoad spread;   ///< all of it over the footprint
+  SurfaceLoad tallest;  ///< under the heaviest mass alone: its height times its density, as if it were solid
 };
 /// Nothing stands on the floor: all zero. Pieces in the ground, outdoors and in the attic are not counted.
 [[nodiscard]] FloorLoad floor_load(const Design& design, const Library& library);
@@ -66,8 +66,8 @@ struct CobMix {
   Volume sand_loose{};
   Volume clay_loose{};
 };
-/// Sand and clay for a dry mass of finished cob; straw weighs next to nothing. A recipe without either gives nothing of it;
-/// a recipe of nothing at all gives nothing.
+/// Sand and clay for a dry mass of finished cob; straw weighs next to nothing. A recipe without either gives nothing of
+/// it; a recipe of nothing at all gives nothing.
 [[nodiscard]] CobMix cob_mix(Mass dry, const CobRecipe& recipe = {});
 
 }  // namespace fluewright

@@ -61,7 +61,8 @@ class Search {
  public:
   Search(std::vector<Size> sizes, Count bar, std::size_t steps) : sizes_{std::move(sizes)}, bar_{bar}, steps_{steps} {}
 
-  /// Fill at most `bars` bars, wasting no more than their length leaves over. Empty if there is none or it was given up.
+  /// Fill at most `bars` bars, wasting no more than their length leaves over. Empty if there is none or it was given
+  /// up.
   std::vector<Filling> fill(std::size_t bars) {
     Count total = 0;
     for (const Size& s : sizes_) total += s.size * static_cast<Count>(s.left);
@@ -244,7 +245,8 @@ bool is_positive(Length length) { return std::isfinite(in(length, metre)) && len
 
 }  // namespace
 
-std::optional<BarPacking> pack_bars(std::span<const Length> parts, Length bar, Length kerf, const PackingEffort& effort) {
+std::optional<BarPacking> pack_bars(std::span<const Length> parts, Length bar, Length kerf,
+                                    const PackingEffort& effort) {
   const bool sound = is_positive(bar) && std::isfinite(in(kerf, metre)) && kerf >= Length{} &&
                      std::all_of(parts.begin(), parts.end(), [&](Length p) { return is_positive(p); });
   if (!sound) return std::nullopt;

@@ -25,9 +25,10 @@ struct PackingEffort {
 /// The fewest bars of length `bar` from which all parts can be sawn with a saw that turns `kerf` of every cut to dust.
 /// Lengths are counted in tenths of a millimetre, parts rounded up and bars down.
 ///
-/// First-fit decreasing, then branch and bound by completing one bar after another (Korf 2002), the fullest first and few
-/// detours before many (Harvey & Ginsberg 1995), pruned by dominance and by the waste that a better packing could still
-/// afford; lower bound L2 (Martello & Toth 1990). Nothing if a part is longer than a bar or a length is no positive number.
+/// First-fit decreasing, then branch and bound by completing one bar after another (Korf 2002), the fullest first and
+/// few detours before many (Harvey & Ginsberg 1995), pruned by dominance and by the waste that a better packing could
+/// still afford; lower bound L2 (Martello & Toth 1990). Nothing if a part is longer than a bar or a length is no
+/// positive number.
 [[nodiscard]] std::optional<BarPacking> pack_bars(std::span<const Length> parts, Length bar, Length kerf,
                                                   const PackingEffort& effort = {});
 

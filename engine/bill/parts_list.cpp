@@ -128,14 +128,16 @@ std::vector<PartLine> parts_list(const Design& design, const Library& library) {
   for (const std::size_t i : building_order(design, trace_path(design, library))) {
     if (drawn[i].known.type == nullptr || !drawn[i].sound) continue;
     PartLine line = line_of({design, library, design.pieces[i], *drawn[i].known.type}, drawn[i].geometry);
-    const auto same = std::find_if(lines.begin(), lines.end(), [&](const PartLine& known) { return alike(known, line); });
+    const auto same =
+        std::find_if(lines.begin(), lines.end(), [&](const PartLine& known) { return alike(known, line); });
     (same != lines.end() ? *same : lines.emplace_back(std::move(line))).pieces.push_back(i);
   }
   return lines;
 }
 
 std::optional<CutList> cut_list(const Design& design, const Library& library, const StockPipe& stock) {
-  const bool sound = stock.overlap >= Length{} && stock.kerf >= Length{} && stock.length > stock.overlap + shortest_rest;
+  const bool sound =
+      stock.overlap >= Length{} && stock.kerf >= Length{} && stock.length > stock.overlap + shortest_rest;
   if (!sound) return std::nullopt;
   const std::vector<DrawnPiece> drawn = drawn_pieces(design, library);
   std::vector<Wanted> wanted;

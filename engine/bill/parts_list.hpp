@@ -15,14 +15,14 @@ namespace fluewright {
 
 /// Pieces that are alike: one line of the parts list.
 struct PartLine {
-  std::string type;                      ///< id in Library::piece_types
-  Section section = Section::circle({}); ///< at its first port
-  std::optional<Section> far_section;    ///< at its second port, where that differs
-  std::optional<Length> length;          ///< drawn, of a straight piece
-  std::optional<Length> body_width;      ///< outside, of a standing body (barrel, bell, batch box)
+  std::string type;                       ///< id in Library::piece_types
+  Section section = Section::circle({});  ///< at its first port
+  std::optional<Section> far_section;     ///< at its second port, where that differs
+  std::optional<Length> length;           ///< drawn, of a straight piece
+  std::optional<Length> body_width;       ///< outside, of a standing body (barrel, bell, batch box)
   std::optional<Length> body_height;
-  std::string wall;                      ///< id of its build-up; empty where it has none
-  std::vector<std::size_t> pieces;       ///< indices in Design::pieces: as many as are needed
+  std::string wall;                 ///< id of its build-up; empty where it has none
+  std::vector<std::size_t> pieces;  ///< indices in Design::pieces: as many as are needed
 };
 
 /// All pieces that can be drawn, alike ones together, in the order in which the gas meets the first of each.
@@ -41,17 +41,17 @@ struct StockPipe {
 
 /// One pipe to saw. A run longer than stock pipe is made of several, pushed together.
 struct Cut {
-  std::size_t piece = 0;    ///< index in Design::pieces
-  std::size_t part = 1;     ///< of `parts`, along the gas
+  std::size_t piece = 0;  ///< index in Design::pieces
+  std::size_t part = 1;   ///< of `parts`, along the gas
   std::size_t parts = 1;
-  Length drawn{};           ///< what it covers of the run as drawn
-  Length sawn{};            ///< with the overlap
+  Length drawn{};  ///< what it covers of the run as drawn
+  Length sawn{};   ///< with the overlap
 };
 
 /// One stock length and what is sawn from it.
 struct StockLength {
   std::vector<Cut> cuts;
-  Length left{};            ///< offcut
+  Length left{};  ///< offcut
 };
 
 /// Pipe of one bore and one wall.
@@ -71,12 +71,13 @@ struct CutList {
 };
 
 /// Single-skin round metal pipe, sawn. Nothing if the stock is no longer than its overlap.
-[[nodiscard]] std::optional<CutList> cut_list(const Design& design, const Library& library, const StockPipe& stock = {});
+[[nodiscard]] std::optional<CutList> cut_list(const Design& design, const Library& library,
+                                              const StockPipe& stock = {});
 
 /// Metal no thicker than this counts as pipe that is sawn (chosen; stove pipe is 0.5-2 mm).
 inline constexpr Length thickest_sawn_skin = 3.0 * millimetre;
 
-/// A last pipe shorter than this shares its length with the one before: a stub is no pipe (chosen).
+/// A last pipe shorter than this shares its length with the one before: too short to be a pipe (chosen).
 inline constexpr Length shortest_rest = 200.0 * millimetre;
 
 }  // namespace fluewright

@@ -80,7 +80,8 @@ Position at(const Position& origin, const Across& a, Length forward, Length left
 
 std::vector<Position> rectangle(const Position& origin, const Across& a, Length back, Length front, Length right,
                                 Length left) {
-  return {at(origin, a, back, right), at(origin, a, front, right), at(origin, a, front, left), at(origin, a, back, left)};
+  return {at(origin, a, back, right), at(origin, a, front, right), at(origin, a, front, left),
+          at(origin, a, back, left)};
 }
 
 struct Reach {
@@ -118,7 +119,8 @@ Prism lying_mass(const PieceGeometry& geometry, const CentreLine& line, Length w
     left.take(d.y * a.fx - d.x * a.fy);
     middle += p.z / static_cast<double>(line.points.size());
   }
-  const Across end = direction_at(geometry, line.points.back(), direction(line.points[line.points.size() - 2], line.points.back()), 1.0);
+  const Across end = direction_at(geometry, line.points.back(),
+                                  direction(line.points[line.points.size() - 2], line.points.back()), 1.0);
   const double along = end.fx * a.fx + end.fy * a.fy;
   const double aside = end.fy * a.fx - end.fx * a.fy;
   constexpr double square = 0.02;
@@ -126,7 +128,8 @@ Prism lying_mass(const PieceGeometry& geometry, const CentreLine& line, Length w
   const Length front = along > 1.0 - square ? forward.most : forward.most + half;
   const Length left_most = std::abs(along) < square && aside > 0.0 ? left.most : left.most + half;
   const Length right_most = std::abs(along) < square && aside < 0.0 ? left.least : left.least - half;
-  return {rectangle(start, a, forward.least, front, right_most, left_most), middle - 0.5 * height, middle + 0.5 * height};
+  return {rectangle(start, a, forward.least, front, right_most, left_most), middle - 0.5 * height,
+          middle + 0.5 * height};
 }
 
 std::vector<Position> circle(const Position& centre, Length width) {

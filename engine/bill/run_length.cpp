@@ -39,7 +39,8 @@ Length total(const std::vector<Run>& runs) {
 }
 
 /// The design with its bench runs that many times as long; nothing where a field does not go that far.
-std::optional<Design> scaled(const Design& design, const Library& library, const std::vector<Run>& runs, double factor) {
+std::optional<Design> scaled(const Design& design, const Library& library, const std::vector<Run>& runs,
+                             double factor) {
   Design changed = design;
   for (const Run& run : runs) {
     EditResult result = set_field(changed, library, run.piece, "length", FieldValue{factor * run.length});
@@ -78,8 +79,8 @@ class Curve {
     };
     std::uintmax_t steps = 24;
     const auto close = [](double low, double high) { return std::abs(high - low) < 0.005; };  // half a centimetre
-    const auto root = boost::math::tools::toms748_solve(pascals, in(a.bench, metre), in(b.bench, metre), in(a.margin, pascal),
-                                                        in(b.margin, pascal), close, steps);
+    const auto root = boost::math::tools::toms748_solve(pascals, in(a.bench, metre), in(b.bench, metre),
+                                                        in(a.margin, pascal), in(b.margin, pascal), close, steps);
     if (lost) return std::nullopt;
     return 0.5 * (root.first + root.second) * metre;
   }

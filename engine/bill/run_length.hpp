@@ -10,8 +10,8 @@
 namespace fluewright {
 
 struct LengthPoint {
-  Length bench{};      ///< of all bench runs together
-  Pressure margin{};   ///< draft to spare at the worst bench age
+  Length bench{};     ///< of all bench runs together
+  Pressure margin{};  ///< draft to spare at the worst bench age
 };
 
 /// How the draft to spare falls as the bench gets longer.

@@ -19,7 +19,7 @@ struct Step {
   std::size_t piece = 0;
   const Port* entry = nullptr;
   const Port* exit = nullptr;
-  Length from{};    ///< along the path
+  Length from{};  ///< along the path
   Length to{};
   Place place = Place::room;
 };
@@ -123,7 +123,8 @@ void find_low_places(const Walk& walk, Upkeep& all) {
     if (leave < enter - same_level) falling = true;
     if (leave > enter + same_level) {
       // A climb: what lies before it is low if something fell into it.
-      const std::string_view family = i > 0 ? std::string_view(walk.view(steps[i - 1].piece).type().family) : std::string_view{};
+      const std::string_view family =
+          i > 0 ? std::string_view(walk.view(steps[i - 1].piece).type().family) : std::string_view{};
       const bool hot = family == "inlet" || family == "fire";  // no water there while it burns
       if (falling && i > 0 && !hot) {
         std::size_t first = i - 1;
@@ -187,11 +188,14 @@ std::optional<Clearance> clearance_of(const PieceView& piece) {
   if (stretch.place == Place::mass) {
     return Clearance{4.0 * inch, {"IRC R1002.5, masonry heater with walls 8 in thick", Standing::from_memory}};
   }
-  if (stretch.place != Place::room || stretch.wall.empty() || stretch.wall.front().material == nullptr) return std::nullopt;
+  if (stretch.place != Place::room || stretch.wall.empty() || stretch.wall.front().material == nullptr)
+    return std::nullopt;
   const bool metal = stretch.wall.front().material->conductivity(celsius(20.0)) > metal_conducts;
-  if (!metal) return Clearance{4.0 * inch, {"IRC R1002.5, masonry heater with walls 8 in thick", Standing::from_memory}};
+  if (!metal)
+    return Clearance{4.0 * inch, {"IRC R1002.5, masonry heater with walls 8 in thick", Standing::from_memory}};
   if (stretch.wall.size() > 1) {
-    return Clearance{2.0 * inch, {"usual for listed chimney pipe: the maker's sheet decides", Standing::common_practice}};
+    return Clearance{2.0 * inch,
+                     {"usual for listed chimney pipe: the maker's sheet decides", Standing::common_practice}};
   }
   const bool body = piece.has("diameter") || piece.type().family == "exchange";
   if (body) return Clearance{36.0 * inch, {"NFPA 211, unlisted appliance", Standing::from_memory}};

@@ -23,8 +23,8 @@ enum class AccessKind {
 
 struct Access {
   AccessKind kind{};
-  std::size_t piece = 0;   ///< index in Design::pieces
-  Length s{};              ///< along the main path from its inlet, as drawn
+  std::size_t piece = 0;  ///< index in Design::pieces
+  Length s{};             ///< along the main path from its inlet, as drawn
 };
 
 /// The flue between two openings, to be swept from either.
@@ -32,15 +32,15 @@ struct SweptLength {
   Access from;
   Access to;
   Length length{};
-  std::size_t turns = 0;   ///< pieces on the way that turn the brush by more than 20 degrees (chosen)
+  std::size_t turns = 0;  ///< pieces on the way that turn the brush by more than 20 degrees (chosen)
 };
 
 /// A place on the main path behind the fire that lies lower than what comes before and after: water gathers there.
 struct LowPlace {
-  std::size_t first = 0;   ///< index in Design::pieces
-  std::size_t last = 0;    ///< the same piece, or the last of a level stretch
-  Length height{};         ///< of the axis above the floor
-  bool opens = false;      ///< a cleanout lies on it
+  std::size_t first = 0;  ///< index in Design::pieces
+  std::size_t last = 0;   ///< the same piece, or the last of a level stretch
+  Length height{};        ///< of the axis above the floor
+  bool opens = false;     ///< a cleanout lies on it
 };
 
 /// A level run that was given a slope.
@@ -53,7 +53,7 @@ struct Slope {
 enum class GaugePlace { into_the_bench, out_of_the_bench, foot_of_the_stack };
 struct GaugePoint {
   GaugePlace place{};
-  std::size_t piece = 0;   ///< in the middle of it
+  std::size_t piece = 0;  ///< in the middle of it
   Position at;
 };
 

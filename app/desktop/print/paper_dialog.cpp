@@ -17,8 +17,8 @@
 #include <QPainter>
 #include <QPointer>
 #include <QPrintDialog>
-#include <QPrinter>
 #include <QPrintPreviewWidget>
+#include <QPrinter>
 #include <QPushButton>
 #include <QThread>
 
@@ -64,7 +64,8 @@ PaperDialog::~PaperDialog() = default;
 void PaperDialog::build_controls() {
   page_ = new QComboBox;
   page_->setObjectName(QStringLiteral("paper_page"));
-  page_->addItems({QStringLiteral("Build sheet"), QStringLiteral("Client's page"), QStringLiteral("Lighting card"), QStringLiteral("Working")});
+  page_->addItems({QStringLiteral("Build sheet"), QStringLiteral("Client's page"), QStringLiteral("Lighting card"),
+                   QStringLiteral("Working")});
   size_ = new QComboBox;
   size_->setObjectName(QStringLiteral("paper_size"));
   size_->addItems({QStringLiteral("A4"), QStringLiteral("Letter")});
@@ -168,13 +169,15 @@ void PaperDialog::paint(QPrinter* printer) const {
 
 PaperFault PaperDialog::save_pdf(const QString& path) const {
   const QByteArray pdf = paper::to_pdf(sheets_, name_);
-  return write_file(std::filesystem::path(path.toStdU16String()), {pdf.constData(), static_cast<std::size_t>(pdf.size())});
+  return write_file(std::filesystem::path(path.toStdU16String()),
+                    {pdf.constData(), static_cast<std::size_t>(pdf.size())});
 }
 
 void PaperDialog::ask_and_save() {
   const QString base = QFileInfo(name_).completeBaseName();
   const QString start = QDir::home().filePath(QStringLiteral("%1 - %2.pdf").arg(base, page_->currentText()));
-  const QString path = QFileDialog::getSaveFileName(this, QStringLiteral("Save the pages as PDF"), start, QStringLiteral("PDF (*.pdf)"));
+  const QString path =
+      QFileDialog::getSaveFileName(this, QStringLiteral("Save the pages as PDF"), start, QStringLiteral("PDF (*.pdf)"));
   if (path.isEmpty()) return;
   if (const PaperFault fault = save_pdf(path)) {
     QMessageBox::warning(this, QStringLiteral("Fluewright"), QString::fromStdString(*fault));

@@ -37,7 +37,8 @@ void PaperRoom::export_view(PaperView view) {
                              ? QStringLiteral("PDF (*.pdf);;SVG (*.svg);;PNG (*.png)")
                              : QStringLiteral("DXF (*.dxf);;PDF (*.pdf);;SVG (*.svg);;PNG (*.png)");
   const QString suffix = view == PaperView::isometric ? QStringLiteral(".pdf") : QStringLiteral(".dxf");
-  const QString path = ask_file(QStringLiteral("Export a view"), QString::fromUtf8(endings[static_cast<int>(view)]) + suffix, filter);
+  const QString path =
+      ask_file(QStringLiteral("Export a view"), QString::fromUtf8(endings[static_cast<int>(view)]) + suffix, filter);
   if (path.isEmpty()) return;
   ViewOptions options;
   options.view = view;
@@ -48,7 +49,8 @@ void PaperRoom::export_view(PaperView view) {
 }
 
 void PaperRoom::export_parts() {
-  const QString path = ask_file(QStringLiteral("Export the parts list"), QStringLiteral("-parts.csv"), QStringLiteral("CSV (*.csv)"));
+  const QString path =
+      ask_file(QStringLiteral("Export the parts list"), QStringLiteral("-parts.csv"), QStringLiteral("CSV (*.csv)"));
   if (path.isEmpty()) return;
   write(path, [design = document_.design(), library = &document_.library(), path] {
     return write_file(std::filesystem::path(path.toStdU16String()), parts_csv(design, *library));
@@ -56,11 +58,13 @@ void PaperRoom::export_parts() {
 }
 
 void PaperRoom::export_results() {
-  const QString path = ask_file(QStringLiteral("Export the results"), QStringLiteral("-results.json"), QStringLiteral("JSON (*.json)"));
+  const QString path =
+      ask_file(QStringLiteral("Export the results"), QStringLiteral("-results.json"), QStringLiteral("JSON (*.json)"));
   if (path.isEmpty()) return;
   write(path, [design = document_.design(), library = &document_.library(), path] {
     const Assessment answer = assess(design, *library);
-    return write_file(std::filesystem::path(path.toStdU16String()), assessment_json(design, *library, answer).dump(2) + "\n");
+    return write_file(std::filesystem::path(path.toStdU16String()),
+                      assessment_json(design, *library, answer).dump(2) + "\n");
   });
 }
 
@@ -74,9 +78,10 @@ void PaperRoom::write(const QString& path, std::function<PaperFault()> job) {
       emit said(QStringLiteral("Written: %1.").arg(QDir::toNativeSeparators(path)));
       return;
     }
-    QMessageBox box(QMessageBox::Warning, QStringLiteral("Fluewright"),
-                    QStringLiteral("“%1” was not written. What stood there before still does.").arg(QFileInfo(path).fileName()),
-                    QMessageBox::Ok, &window_);
+    QMessageBox box(
+        QMessageBox::Warning, QStringLiteral("Fluewright"),
+        QStringLiteral("“%1” was not written. What stood there before still does.").arg(QFileInfo(path).fileName()),
+        QMessageBox::Ok, &window_);
     box.setObjectName(QStringLiteral("paper_fault"));
     box.setInformativeText(QString::fromStdString(**result));
     box.exec();

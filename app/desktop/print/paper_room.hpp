@@ -14,8 +14,8 @@ namespace fluewright {
 
 class Document;
 
-/// Paper as a person asks for it: the dialog with preview, and exports of views, parts and results. What takes long runs
-/// beside the window; the design on the desk is copied first.
+/// Paper as a person asks for it: the dialog with preview, and exports of views, parts and results. What takes long
+/// runs beside the window; the design on the desk is copied first.
 class PaperRoom : public QObject {
   Q_OBJECT
 

@@ -30,6 +30,7 @@ class Actions : public QObject {
  private:
   QAction* add(QMenu* menu, const QString& words, const QList<QKeySequence>& keys, std::function<void()> verb);
   void build_file(QMenuBar& bar);
+  void build_paper(QMenu& menu);
   void build_edit(QMenuBar& bar);
   void build_view(QMenuBar& bar);
   void build_help(QMenuBar& bar);

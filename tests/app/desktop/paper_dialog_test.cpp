@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/document.hpp"
 #include "app/desktop/print/paper_dialog.hpp"
+#include "app/desktop/document.hpp"
 #include "app/shared/design_file.hpp"
 #include "app/shared/library_reader.hpp"
 

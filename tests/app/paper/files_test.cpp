@@ -74,8 +74,10 @@ TEST_F(PaperFiles, ListTheCutsThatCoverTheParts) {
     for (const StockLength& length : group.lengths) {
       for (const Cut& cut : length.cuts) {
         const QString number = QString::number(dossier.number(cut.piece));
-        const QString name = cut.parts > 1 ? QStringLiteral("%1 part %2 of %3").arg(number).arg(cut.part).arg(cut.parts) : number;
-        const QString wanted = QStringLiteral("%1: %2").arg(name, QString::fromStdString(show(cut.sawn, UnitSystem::metric, Meaning::drawn_length).number));
+        const QString name =
+            cut.parts > 1 ? QStringLiteral("%1 part %2 of %3").arg(number).arg(cut.part).arg(cut.parts) : number;
+        const QString wanted = QStringLiteral("%1: %2").arg(
+            name, QString::fromStdString(show(cut.sawn, UnitSystem::metric, Meaning::drawn_length).number));
         EXPECT_TRUE(text.contains(wanted)) << wanted.toStdString();
       }
     }
@@ -113,7 +115,8 @@ TEST_F(PaperFiles, HaveAScaleBarThatMeasuresTrue) {
   for (const Mark& mark : drawn.figure.marks) {
     // The bar alone, where it stands.
     const auto* stroked = std::get_if<Stroked>(&mark);
-    if (stroked == nullptr || !drawn.scale_bar.adjusted(-0.1, -0.1, 0.1, 0.1).contains(stroked->points.boundingRect())) continue;
+    if (stroked == nullptr || !drawn.scale_bar.adjusted(-0.1, -0.1, 0.1, 0.1).contains(stroked->points.boundingRect()))
+      continue;
     Figure one;
     one.marks.push_back(mark);
     sheet.content.put(one, shift);
@@ -123,7 +126,10 @@ TEST_F(PaperFiles, HaveAScaleBarThatMeasuresTrue) {
   ASSERT_TRUE(file.open(QIODevice::WriteOnly) && file.write(pdf) == pdf.size());
   file.close();
   // 10 dots a millimetre, by another program.
-  ASSERT_EQ(run(QStringLiteral("pdftoppm"), {QStringLiteral("-r"), QStringLiteral("254"), QStringLiteral("-png"), path("bar.pdf"), path("bar")}).exit, 0);
+  ASSERT_EQ(run(QStringLiteral("pdftoppm"),
+                {QStringLiteral("-r"), QStringLiteral("254"), QStringLiteral("-png"), path("bar.pdf"), path("bar")})
+                .exit,
+            0);
   const QImage image(path("bar-1.png"));
   ASSERT_FALSE(image.isNull());
   int left = image.width();
@@ -135,7 +141,7 @@ TEST_F(PaperFiles, HaveAScaleBarThatMeasuresTrue) {
       right = std::max(right, x);
     }
   }
-  const double measured = (right - left + 1) / 10.0 - 0.18;  // the stroke's own width
+  const double measured = (right - left + 1) / 10.0 - 0.18;                              // the stroke's own width
   EXPECT_NEAR(measured * 20.0, in(drawn.scale_bar_stands_for, millimetre), 0.2 * 20.0);  // two tenths of a millimetre
 }
 
@@ -219,8 +225,11 @@ TEST_F(PaperFiles, ListPartsForASpreadsheet) {
   QFile file(path("parts.csv"));
   ASSERT_TRUE(file.open(QIODevice::WriteOnly) && file.write(csv.data(), static_cast<qint64>(csv.size())) > 0);
   file.close();
-  const Ran read = run(QStringLiteral("/usr/bin/python3"),
-                       {QStringLiteral("-c"), QStringLiteral("import csv,sys,json;print(json.dumps(list(csv.DictReader(open(sys.argv[1],newline='')))))"), path("parts.csv")});
+  const Ran read =
+      run(QStringLiteral("/usr/bin/python3"),
+          {QStringLiteral("-c"),
+           QStringLiteral("import csv,sys,json;print(json.dumps(list(csv.DictReader(open(sys.argv[1],newline='')))))"),
+           path("parts.csv")});
   ASSERT_EQ(read.exit, 0) << read.err.toStdString();
   const auto rows = nlohmann::json::parse(read.out.toStdString());
   std::size_t quantity = 0;

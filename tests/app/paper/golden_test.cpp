@@ -68,7 +68,9 @@ TEST_P(Goldens, LookAsTheyLooked) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(OfDemos, Goldens, testing::Values("bench_small_150", "bench_spring_200", "chimney_outside", "greenhouse_floor", "run_too_long"),
+INSTANTIATE_TEST_SUITE_P(OfDemos, Goldens,
+                         testing::Values("bench_small_150", "bench_spring_200", "chimney_outside", "greenhouse_floor",
+                                         "run_too_long"),
                          [](const auto& instance) { return instance.param; });
 
 TEST(GoldenMeasure, SeesAPartThatMoved) {
@@ -76,7 +78,8 @@ TEST(GoldenMeasure, SeesAPartThatMoved) {
   const QImage then = to_image(sheets[0], dots_per_mm).convertToFormat(QImage::Format_Grayscale8);
   Sheet moved{sheets[0].width, sheets[0].height, {}};
   moved.content.put(sheets[0].content, {0.0, 6.0});
-  EXPECT_GT(differing_share(then, to_image(moved, dots_per_mm).convertToFormat(QImage::Format_Grayscale8)), most_blocks);
+  EXPECT_GT(differing_share(then, to_image(moved, dots_per_mm).convertToFormat(QImage::Format_Grayscale8)),
+            most_blocks);
 }
 
 }  // namespace

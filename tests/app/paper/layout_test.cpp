@@ -39,7 +39,8 @@ TEST(Pages, SetNoWordOverAnother) {
           if (words == nullptr || words->ghost) continue;
           const QRectF box = extent(*words).adjusted(0.2, 0.3, -0.2, -0.6);
           for (const auto& [other, text] : set) {
-            EXPECT_FALSE(box.intersects(other)) << d.id << ": " << words->text.toStdString() << " over " << text.toStdString();
+            EXPECT_FALSE(box.intersects(other))
+                << d.id << ": " << words->text.toStdString() << " over " << text.toStdString();
           }
           set.emplace_back(box, words->text);
         }
@@ -87,7 +88,8 @@ TEST(ClientPage, SetsTheDesignBeforeBesideTheOneNow) {
 }
 
 TEST(LightingCard, SpeaksOfThisDesignsPieces) {
-  const QString words = words_on(pages(demo("bench_small_150"), library(), wanting(PaperPage::card))).join(QLatin1Char(' '));
+  const QString words =
+      words_on(pages(demo("bench_small_150"), library(), wanting(PaperPage::card))).join(QLatin1Char(' '));
   EXPECT_TRUE(words.contains(QStringLiteral("“Feed”")));
   EXPECT_TRUE(words.contains(QStringLiteral("“Foot of the chimney”")));
   EXPECT_TRUE(words.contains(QStringLiteral("is not computed for this design")));
@@ -185,7 +187,8 @@ TEST(Drafts, SayAcrossThePageThatTheyAreAndWhatIsMissing) {
     for (const Sheet& sheet : sheets) EXPECT_TRUE(words_on(sheet).contains(QStringLiteral("DRAFT")));
     EXPECT_TRUE(words_on(sheets).contains(QStringLiteral("Draft: what is missing")));
   }
-  EXPECT_FALSE(words_on(pages(demo("bench_small_150"), library(), wanting(PaperPage::build))).contains(QStringLiteral("DRAFT")));
+  EXPECT_FALSE(
+      words_on(pages(demo("bench_small_150"), library(), wanting(PaperPage::build))).contains(QStringLiteral("DRAFT")));
 }
 
 TEST(Drafts, OfNothingAtAllArePagesToo) {

@@ -63,13 +63,15 @@ inline Ran run(const QString& program, const QStringList& arguments) {
   QProcess process;
   process.start(program, arguments);
   process.waitForFinished(120000);
-  return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()), QString::fromUtf8(process.readAllStandardError())};
+  return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput()),
+          QString::fromUtf8(process.readAllStandardError())};
 }
 
 /// The text of a PDF as another program reads it.
 inline QString pdf_text(const QString& path, bool laid_out = true) {
-  const Ran ran = run(QStringLiteral("pdftotext"), laid_out ? QStringList{QStringLiteral("-layout"), path, QStringLiteral("-")}
-                                                           : QStringList{path, QStringLiteral("-")});
+  const Ran ran =
+      run(QStringLiteral("pdftotext"), laid_out ? QStringList{QStringLiteral("-layout"), path, QStringLiteral("-")}
+                                                : QStringList{path, QStringLiteral("-")});
   EXPECT_EQ(ran.exit, 0) << ran.err.toStdString();
   return ran.out;
 }

@@ -3,11 +3,11 @@
 
 // Parts, cuts, masses and floor load of drawings whose amounts are worked by hand.
 
+#include <gtest/gtest.h>
 #include "app/shared/design_file.hpp"
 #include "engine/bill/masses.hpp"
 #include "engine/bill/parts_list.hpp"
 #include "engine/bill/prism.hpp"
-#include <gtest/gtest.h>
 
 #include "tests/engine/layout/chain.hpp"
 

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/shared/design_file.hpp"
-#include "engine/bill/run_length.hpp"
 #include "engine/bill/upkeep.hpp"
 #include <gtest/gtest.h>
+#include "app/shared/design_file.hpp"
+#include "engine/bill/run_length.hpp"
 
 #include "tests/engine/layout/chain.hpp"
 
@@ -28,10 +28,11 @@ TEST(Upkeep, FindsWhereABrushGoesIn) {
   const Upkeep all = upkeep(design, library());
   std::vector<std::pair<AccessKind, std::string>> found;
   for (const Access& a : all.accesses) found.emplace_back(a.kind, design.pieces[a.piece].id);
-  const std::vector<std::pair<AccessKind, std::string>> wanted{{AccessKind::mouth, "p1"},
-                                                               {AccessKind::lid, "p4"},
-                                                               {AccessKind::cover, "p10"},
-                                                               {AccessKind::top, design.pieces[found.size() > 3 ? all.accesses[3].piece : 0].id}};
+  const std::vector<std::pair<AccessKind, std::string>> wanted{
+      {AccessKind::mouth, "p1"},
+      {AccessKind::lid, "p4"},
+      {AccessKind::cover, "p10"},
+      {AccessKind::top, design.pieces[found.size() > 3 ? all.accesses[3].piece : 0].id}};
   EXPECT_EQ(found, wanted);
   ASSERT_EQ(all.lengths.size(), 3u);
   EXPECT_EQ(all.lengths[1].turns, 2u);  // the two elbows at the bench's far end
