@@ -35,6 +35,8 @@ struct Command {
 [[nodiscard]] Command add_explain(CLI::App& parser);
 [[nodiscard]] Command add_pieces(CLI::App& parser);
 [[nodiscard]] Command add_demos(CLI::App& parser);
+[[nodiscard]] Command add_sheet(CLI::App& parser);   ///< needs app/paper
+[[nodiscard]] Command add_export(CLI::App& parser);  ///< needs app/paper
 
 [[nodiscard]] std::vector<Command> add_all_commands(CLI::App& parser);
 

@@ -28,11 +28,15 @@ struct KnownPiece {
                                                const KnownPiece& known);
 
 /// A piece as it can be drawn.
-struct DrawnPiece {
+struct CheckedPiece {
   KnownPiece known;
   PieceGeometry geometry;  ///< empty for an unknown type; with fallbacks in the place of faulty values
   bool sound = false;      ///< check_piece() finds nothing, so that its flue can be computed
 };
+
+/// What callers call it. No type of its own: the desk has a class of this name, and two classes of one name in one program
+/// share their destructor.
+using DrawnPiece = CheckedPiece;
 
 /// All pieces, in the order of Design::pieces, each checked once.
 [[nodiscard]] std::vector<DrawnPiece> drawn_pieces(const Design& design, const Library& library);

@@ -134,13 +134,42 @@ TEST(TheWall, LinksTheEngineToTheHeadersOfBoostAndEigenAlone) {
 }
 
 #ifdef FLUEWRIGHT_WITH_APPS
-TEST(TheWall, KeepsQtInTheDesktopAlone) {
+TEST(TheWall, KeepsQtInDesktopAndPaper) {
   const std::regex qt("^(Q[A-Z][A-Za-z]*|Qt[A-Z].*|qcustomplot\\.h)(/.*)?$", std::regex::optimize);
   for (const std::string room : {"engine", "app/shared", "app/cli", "tests/engine"}) {
     for (const auto& file : project_files(room, cxx)) {
       for (const auto& include : includes_of(file)) {
         EXPECT_FALSE(std::regex_match(include.name, qt)) << include.where;
       }
+    }
+  }
+}
+
+TEST(TheWall, LetsTheCommandLineSeePaperThroughItsOneDoorWithoutQt) {
+  const std::regex qt("^(Q[A-Z][A-Za-z]*|Qt[A-Z].*)(/.*)?$", std::regex::optimize);
+  std::size_t doors = 0;
+  for (const auto& file : project_files("app/cli", cxx)) {
+    for (const auto& include : includes_of(file)) {
+      if (!include.name.starts_with("app/paper/")) continue;
+      ++doors;
+      EXPECT_EQ(include.name, "app/paper/paper.hpp") << include.where;
+    }
+  }
+  EXPECT_GT(doors, 0u);
+  for (const auto& file : project_files("app/paper", {".hpp"})) {
+    if (file.path != "app/paper/paper.hpp") continue;
+    for (const auto& include : includes_of(file)) {
+      EXPECT_FALSE(std::regex_match(include.name, qt)) << include.where;
+      EXPECT_TRUE(include.system || include.name.starts_with("engine/") || include.name.starts_with("app/shared/")) << include.where;
+    }
+  }
+}
+
+TEST(TheWall, LetsPaperShareOnlyTheProjectionWithTheDesk) {
+  const std::set<std::string> shared{"app/desktop/desk/projection.hpp", "app/desktop/desk/tube.hpp"};
+  for (const auto& file : project_files("app/paper", cxx)) {
+    for (const auto& include : includes_of(file)) {
+      if (include.name.starts_with("app/desktop/")) EXPECT_TRUE(shared.contains(include.name)) << include.where;
     }
   }
 }

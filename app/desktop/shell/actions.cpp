@@ -6,6 +6,7 @@
 #include "app/desktop/desk/house_dialog.hpp"
 #include "app/desktop/grid_steps.hpp"
 #include "app/desktop/help/help_card.hpp"
+#include "app/desktop/print/paper_room.hpp"
 #include "app/desktop/shell/file_room.hpp"
 #include "app/desktop/shell/help_pages.hpp"
 #include "app/desktop/shell/main_window.hpp"
@@ -75,10 +76,28 @@ void Actions::build_file(QMenuBar& bar) {
       [this] { files_.save_as(); });
   earlier_ = add(menu, tr("&Earlier versions…"), {}, [this] { files_.earlier_versions(); });
   menu->addSeparator();
+  build_paper(*menu);
+  menu->addSeparator();
   add(menu, QStringLiteral("&Close"), {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] {
     if (files_.start_new()) window_.show_start();
   });
   add(menu, QStringLiteral("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)}, [this] { window_.close(); });
+}
+
+void Actions::build_paper(QMenu& menu) {
+  auto* paper = new PaperRoom(document_, [this] { return files_.name(); }, window_);
+  connect(paper, &PaperRoom::said, &files_, &FileRoom::said);
+  add(&menu, QStringLiteral("&Paper: preview, print, PDF…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)},
+      [paper] { paper->open_paper(); });
+  QMenu* exports = menu.addMenu(QStringLiteral("E&xport"));
+  static const std::array views{std::pair{PaperView::plan, "&Plan…"}, std::pair{PaperView::front, "Elevation from the &south…"},
+                                std::pair{PaperView::side, "Elevation from the &east…"},
+                                std::pair{PaperView::isometric, "&Isometric…"}};
+  for (const auto& [view, words] : views) {
+    add(exports, QString::fromUtf8(words), {}, [paper, kind = view] { paper->export_view(kind); });
+  }
+  add(exports, QStringLiteral("Parts &list…"), {}, [paper] { paper->export_parts(); });
+  add(exports, QStringLiteral("&Results…"), {}, [paper] { paper->export_results(); });
 }
 
 void Actions::build_edit(QMenuBar& bar) {

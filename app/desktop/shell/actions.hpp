@@ -31,6 +31,7 @@ class Actions : public QObject {
  private:
   QAction* add(QMenu* menu, const QString& words, const QList<QKeySequence>& keys, std::function<void()> verb);
   void build_file(QMenuBar& bar);
+  void build_paper(QMenu& menu);
   void build_edit(QMenuBar& bar);
   void build_piece(QMenuBar& bar);
   void build_variants(QMenuBar& bar);

@@ -1,0 +1,1 @@
+set(ROOM_SOURCES paper_dialog.cpp paper_room.cpp)

@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/paper/documents.hpp"
+#include "app/shared/words.hpp"
+#include "app/shared/working_report.hpp"
+
+namespace fluewright::paper {
+
+namespace {
+
+void add_working(Flow& flow, const Dossier& dossier, const Working& working, const QString& title) {
+  flow.heading(title);
+  Table table;
+  table.columns = {{QStringLiteral("Symbol"), {}, ColumnKind::words},
+                   {QStringLiteral("Meaning"), {}, ColumnKind::words},
+                   {QStringLiteral("Relation"), {}, ColumnKind::words},
+                   {QStringLiteral("Value"), {}, ColumnKind::number},
+                   {QStringLiteral("Unit"), {}, ColumnKind::words},
+                   {QStringLiteral("Source and remarks"), {}, ColumnKind::words}};
+  std::string part;
+  for (const WorkingStep& step : working.steps) {
+    if (step.part != part) {
+      part = step.part;
+      table.strong.push_back(table.rows.size());
+      table.rows.push_back({text(part), {}, {}, {}, {}, {}});
+    }
+    const Shown value = working_value(step);
+    std::string notes = working_source(step);
+    const std::string remarks = working_notes(step, dossier.design(), dossier.library());
+    if (!remarks.empty()) notes += (notes.empty() ? "" : "; ") + remarks;
+    table.rows.push_back({text(step.symbol), text(step.meaning), text(step.relation), text(value.number),
+                          text(value.unit), text(notes)});
+  }
+  flow.table(table);
+}
+
+}  // namespace
+
+std::vector<Sheet> working_pages(const Dossier& dossier, const PaperOptions& options) {
+  Flow flow(options.size, title_block(dossier, options, QStringLiteral("Working")));
+  flow.title(QStringLiteral("Working: %1").arg(design_title(dossier)));
+  add_missing(flow, dossier);
+  flow.paragraph(QStringLiteral(
+      "Every number of the answer from what was given to the result, for whoever wants to work it by hand. SI base "
+      "units; a temperature in a relation is in kelvin. Values stand to more digits than they mean, so that whoever "
+      "works with them gets six back."));
+  for (const NamedHeadline& headline : headlines()) {
+    const auto working = explain_headline(dossier.design(), dossier.library(), dossier.answer(), headline.headline);
+    if (working) add_working(flow, dossier, *working, text(word(headline.headline)));
+  }
+  const auto run = retrace_profile(dossier.design(), dossier.library(), dossier.answer());
+  if (run != nullptr) {
+    for (const std::size_t piece : dossier.order()) {
+      if (const auto working = explain_piece(*run, piece)) {
+        add_working(flow, dossier, *working,
+                    QStringLiteral("%1  %2")
+                        .arg(dossier.number(piece))
+                        .arg(text(working_title(*working, dossier.design(), dossier.library()))));
+      }
+    }
+  }
+  return flow.finish();
+}
+
+}  // namespace fluewright::paper

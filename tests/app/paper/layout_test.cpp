@@ -1,0 +1,213 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Pages as they are laid out: nothing off the paper, nothing over anything else, numbers that add up.
+#include "tests/app/paper/paper_support.hpp"
+
+#include <QRegularExpression>
+
+namespace fluewright::paper {
+namespace {
+
+TEST(Pages, KeepEveryWordOnThePaper) {
+  for (const Demo& d : shipped_demos()) {
+    const Design design = demo(d.id);
+    for (const PaperPage page : all_pages) {
+      for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
+        const UnitSystem units = size == PaperSize::a4 ? UnitSystem::metric : UnitSystem::imperial;
+        if (page == PaperPage::working && d.id != "bench_small_150") continue;  // many pages of one kind
+        for (const Sheet& sheet : pages(design, library(), wanting(page, size, units))) {
+          const QRectF paper(8.0, 8.0, sheet.width - 16.0, sheet.height - 16.0);
+          for (const Mark& mark : sheet.content.marks) {
+            const auto* words = std::get_if<Words>(&mark);
+            if (words == nullptr || words->ghost) continue;
+            EXPECT_TRUE(paper.contains(extent(*words))) << d.id << ": " << words->text.toStdString();
+          }
+        }
+      }
+    }
+  }
+}
+
+TEST(Pages, SetNoWordOverAnother) {
+  for (const Demo& d : shipped_demos()) {
+    for (const PaperPage page : {PaperPage::build, PaperPage::client, PaperPage::card}) {
+      for (const Sheet& sheet : pages(demo(d.id), library(), wanting(page))) {
+        std::vector<std::pair<QRectF, QString>> set;
+        for (const Mark& mark : sheet.content.marks) {
+          const auto* words = std::get_if<Words>(&mark);
+          if (words == nullptr || words->ghost) continue;
+          const QRectF box = extent(*words).adjusted(0.2, 0.3, -0.2, -0.6);
+          for (const auto& [other, text] : set) {
+            EXPECT_FALSE(box.intersects(other))
+                << d.id << ": " << words->text.toStdString() << " over " << text.toStdString();
+          }
+          set.emplace_back(box, words->text);
+        }
+      }
+    }
+  }
+}
+
+TEST(Pages, AreNumberedAndStamped) {
+  const auto sheets = pages(demo("bench_small_150"), library(), wanting(PaperPage::build));
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    const QStringList words = words_on(sheets[i]);
+    EXPECT_TRUE(words.contains(QStringLiteral("page %1 of %2").arg(i + 1).arg(sheets.size())));
+    EXPECT_TRUE(words.contains(QStringLiteral("a file.fluepath")));
+    EXPECT_TRUE(words.contains(QStringLiteral("2001-02-03")));
+    EXPECT_TRUE(words.contains(QStringLiteral("version 9.9.9")));
+    EXPECT_FALSE(words.filter(QStringLiteral("Local code and permit come first")).isEmpty());
+  }
+}
+
+TEST(Pages, AreTheSameForTheSameInput) {
+  const auto once = pages(demo("greenhouse_floor"), library(), wanting(PaperPage::build));
+  const auto again = pages(demo("greenhouse_floor"), library(), wanting(PaperPage::build));
+  ASSERT_EQ(once.size(), again.size());
+  for (std::size_t i = 0; i < once.size(); ++i) EXPECT_EQ(to_image(once[i], 2.0), to_image(again[i], 2.0));
+}
+
+TEST(ClientPageAndCard, AreOnePageEach) {
+  for (const Demo& d : shipped_demos()) {
+    for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
+      EXPECT_EQ(pages(demo(d.id), library(), wanting(PaperPage::client, size)).size(), 1u) << d.id;
+      EXPECT_EQ(pages(demo(d.id), library(), wanting(PaperPage::card, size)).size(), 1u) << d.id;
+    }
+  }
+}
+
+TEST(ClientPage, SetsTheDesignBeforeBesideTheOneNow) {
+  PaperOptions options = wanting(PaperPage::client);
+  options.before = demo("run_too_long");
+  const auto sheets = pages(demo("bench_small_150"), library(), options);
+  EXPECT_EQ(sheets.size(), 1u);
+  const QStringList words = words_on(sheets);
+  EXPECT_TRUE(words.contains(QStringLiteral("will not draw")));
+  EXPECT_TRUE(words.contains(QStringLiteral("draws")));
+}
+
+TEST(LightingCard, SpeaksOfThisDesignsPieces) {
+  const QString words =
+      words_on(pages(demo("bench_small_150"), library(), wanting(PaperPage::card))).join(QLatin1Char(' '));
+  EXPECT_TRUE(words.contains(QStringLiteral("“Feed”")));
+  EXPECT_TRUE(words.contains(QStringLiteral("“Foot of the chimney”")));
+  EXPECT_TRUE(words.contains(QStringLiteral("is not computed for this design")));
+}
+
+TEST(LightingCard, PrintsAStartTableAsItIsGiven) {
+  PaperOptions options = wanting(PaperPage::card);
+  StartTable starts;
+  starts.outdoor = {celsius(-10.0), celsius(15.0)};
+  starts.room = {celsius(10.0), celsius(20.0)};
+  starts.rows = {{{StartStep::light, {}}, {StartStep::light, {}}},
+                 {{StartStep::wait, {}}, {StartStep::prime, 120.0 * gram}}};
+  options.starts = starts;
+  const QStringList words = words_on(pages(demo("bench_small_150"), library(), options));
+  EXPECT_TRUE(words.contains(QStringLiteral("prime with 120 g")));
+  EXPECT_TRUE(words.contains(QStringLiteral("wait")));
+  EXPECT_TRUE(words.filter(QStringLiteral("not computed")).isEmpty());
+}
+
+TEST(Dimensions, AddUpToTheirTotal) {
+  for (const Demo& d : shipped_demos()) {
+    const Design design = demo(d.id);
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+      const Dossier dossier(design, library(), units);
+      for (const ViewKind view : {ViewKind::plan, ViewKind::front, ViewKind::side}) {
+        const DrawnView drawn = draw_view(dossier, view, {20.0, QStringLiteral("1:20")});
+        EXPECT_FALSE(drawn.chains.empty()) << d.id;
+        for (const DimensionChain& chain : drawn.chains) {
+          // What is printed is the rounded part: sum what a reader would sum.
+          Length sum{};
+          for (const Length& part : chain.parts) {
+            sum += on_the_tape(part, units);
+            EXPECT_NEAR(in(on_the_tape(part, units) - part, millimetre), 0.0, 1e-6);
+          }
+          EXPECT_NEAR(in(sum, millimetre), in(chain.total, millimetre), 1e-6) << d.id;
+        }
+      }
+    }
+  }
+}
+
+TEST(Dimensions, AreThoseOfTheAxis) {
+  const Design design = demo("bench_small_150");
+  const Dossier dossier(design, library(), UnitSystem::metric);
+  const DrawnView plan = draw_view(dossier, ViewKind::plan, {20.0, QStringLiteral("1:20")});
+  // Feed at 0, riser at 600, chimney at 1060, far end of the bench at 3335 mm east.
+  const auto& parts = plan.chains.front().parts;
+  ASSERT_EQ(parts.size(), 3u);
+  EXPECT_NEAR(in(parts[0], millimetre), 600.0, 1e-6);
+  EXPECT_NEAR(in(parts[1], millimetre), 460.0, 1e-6);
+  EXPECT_NEAR(in(parts[2], millimetre), 2275.0, 1e-6);
+}
+
+TEST(ScaleBar, IsAsLongAsItSays) {
+  const Design design = demo("greenhouse_floor");
+  for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+    const Dossier dossier(design, library(), units);
+    const DrawnView drawn = fitted_view(dossier, ViewKind::plan, {180.0, 250.0});
+    EXPECT_NEAR(drawn.scale_bar.width() * drawn.scale.denominator, in(drawn.scale_bar_stands_for, millimetre), 1e-6);
+    EXPECT_GT(drawn.scale_bar.width(), 10.0);
+  }
+}
+
+TEST(Tables, AlignNumbersByTheDecimal) {
+  Table table;
+  table.columns = {{QStringLiteral("Value"), QStringLiteral("Pa"), ColumnKind::number}};
+  table.rows = {{QStringLiteral("12.5")}, {QStringLiteral("−0.75")}, {QStringLiteral("3")}};
+  const LaidTable laid(table, 100.0);
+  Figure figure;
+  for (std::size_t i = 0; i < 3; ++i) laid.put_row(figure, {0.0, 10.0 * static_cast<double>(i)}, i);
+  std::vector<double> points;
+  for (const Mark& mark : figure.marks) {
+    const auto* words = std::get_if<Words>(&mark);
+    if (words == nullptr) continue;
+    const qsizetype point = words->text.indexOf(QLatin1Char('.'));
+    points.push_back(words->at.x() + width_of(point < 0 ? words->text : words->text.left(point), words->type));
+  }
+  ASSERT_EQ(points.size(), 3u);
+  EXPECT_NEAR(points[0], points[1], 1e-6);
+  EXPECT_NEAR(points[0], points[2], 1e-6);
+}
+
+TEST(Words, BreakWithinAWordWhereItIsTooWide) {
+  const QString word(80, QLatin1Char('W'));
+  const QStringList lines = wrapped(word, Type::body, 30.0);
+  EXPECT_EQ(lines.join(QString()), word);
+  for (const QString& line : lines) EXPECT_LE(width_of(line, Type::body), 30.0);
+}
+
+TEST(Drafts, SayAcrossThePageThatTheyAreAndWhatIsMissing) {
+  Design design = demo("bench_small_150");
+  design.joints.erase(design.joints.begin());
+  for (const PaperPage page : all_pages) {
+    const auto sheets = pages(design, library(), wanting(page));
+    for (const Sheet& sheet : sheets) EXPECT_TRUE(words_on(sheet).contains(QStringLiteral("DRAFT")));
+    EXPECT_TRUE(words_on(sheets).contains(QStringLiteral("Draft: what is missing")));
+  }
+  EXPECT_FALSE(
+      words_on(pages(demo("bench_small_150"), library(), wanting(PaperPage::build))).contains(QStringLiteral("DRAFT")));
+}
+
+TEST(Drafts, OfNothingAtAllArePagesToo) {
+  for (const PaperPage page : all_pages) EXPECT_GE(pages(Design{}, library(), wanting(page)).size(), 1u);
+}
+
+TEST(ManyPieces, FlowOntoFurtherPagesInOrder) {
+  const Design design = many_pieces(200);
+  const auto sheets = pages(design, library(), wanting(PaperPage::build));
+  EXPECT_GT(sheets.size(), 8u);
+  // Every length is its own line of the parts list, in the order of the numbers.
+  const QStringList words = words_on(sheets);
+  qsizetype at = words.indexOf(QStringLiteral("Parts"));
+  ASSERT_GE(at, 0);
+  for (int length = 201; length < 400; ++length) {
+    at = words.indexOf(QString::number(length), at);
+    ASSERT_GE(at, 0) << length;
+  }
+}
+
+}  // namespace
+}  // namespace fluewright::paper
