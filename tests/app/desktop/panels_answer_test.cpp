@@ -72,7 +72,7 @@ TEST(Branches, AreSaidTheWayTheirGasRuns) {
   c.assessment.branches = {main, side};
   const QStringList lines = branch_lines(c.context());
   ASSERT_EQ(lines.size(), 1);
-  EXPECT_EQ(lines[0].toStdString(), "p1: 2.0 g/s from p2 to room, 25 % of the cap's, leaves at 80 °C");
+  EXPECT_EQ(lines[0].toStdString(), "p1: 2.0\u00a0g/s from p2 to room, 25 % of the cap's, leaves at 80\u00a0°C");
 }
 
 TEST(MarginHeadline, NamesTheWorstAgeAndSaysTheVerdictWithASymbol) {
