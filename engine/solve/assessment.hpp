@@ -61,6 +61,7 @@ struct FanState {
   VolumeFlow flow{};      ///< through it, positive the way it blows
   Density density{};      ///< of the gas that passes it
   Temperature gas;
+  Temperature dew_point;  ///< of the gas, none of its water taken for condensed
   FanEffect effect;
 };
 

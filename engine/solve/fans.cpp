@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/solve/fans.hpp"
 
+#include "engine/moisture/saturation.hpp"
+
 #include <algorithm>
 
 namespace fluewright {
@@ -53,13 +55,11 @@ void look_for_dew(const Assessment& a, std::size_t piece, FanAnswer& answer) {
     answer.dew_point = dew;
     answer.wet_at = level;
   };
-  Temperature dew_of_fire = kelvins(0.0);
   for (const SliceState& row : a.profile) {
-    dew_of_fire = std::max(dew_of_fire, row.dew_point);
     if (row.piece == piece) note(row.wall, row.dew_point);
   }
   if (a.design_flow.empty()) return;
-  if (const FanState* cold = state_of(a.design_flow.front().fans, piece)) note(cold->gas, dew_of_fire);
+  if (const FanState* cold = state_of(a.design_flow.front().fans, piece)) note(cold->gas, cold->dew_point);
 }
 
 Finding finding_on(FindingCode code, Severity severity, const Design& design, std::size_t piece) {
@@ -116,6 +116,20 @@ void say_curve(Assessment& a, const Design& design, const FanAnswer& fan, const 
 }
 
 }  // namespace
+
+FanState passed_fan(const Stretch& stretch, MassFlow flow, const GasTable& gas, Temperature temperature,
+                    Pressure absolute) {
+  const Fan& fan = *stretch.fan;
+  FanState state;
+  state.piece = stretch.piece;
+  state.speed = fan.speed;
+  state.density = gas.density(temperature, absolute);
+  state.flow = (fan.blows_along ? 1.0 : -1.0) * flow / state.density;
+  state.gas = temperature;
+  state.dew_point = dew_point(gas.mixture().mole_fraction(Species::water) * absolute);
+  state.effect = fan_effect(fan, state.flow, state.density, stretch.section.area());
+  return state;
+}
 
 bool has_running_fan(const FlueNetwork& network) {
   const std::vector<Placed> fans = placed_fans(network);

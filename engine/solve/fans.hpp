@@ -4,10 +4,15 @@
 
 // What an answer says about its fans.
 
+#include "engine/gas/gas_table.hpp"
 #include "engine/solve/assessment.hpp"
 #include "engine/solve/surround.hpp"
 
 namespace fluewright {
+
+/// What the fan of a stretch does to a flow (> 0 the way the stretch is written) of a gas.
+[[nodiscard]] FanState passed_fan(const Stretch& stretch, MassFlow flow, const GasTable& gas, Temperature temperature,
+                                  Pressure absolute);
 
 /// Whether a fan of the network is at a speed above zero.
 [[nodiscard]] bool has_running_fan(const FlueNetwork& network);

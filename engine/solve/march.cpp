@@ -6,6 +6,7 @@
 #include "engine/gas/species.hpp"
 #include "engine/moisture/condensation.hpp"
 #include "engine/moisture/saturation.hpp"
+#include "engine/solve/fans.hpp"
 
 #include <algorithm>
 #include <cstddef>
@@ -126,14 +127,12 @@ class Walk {
     }
   }
 
+  /// A fan that stands at this end of the stretch.
   void pass_fan(const Stretch& stretch, bool at_end) {
     if (!stretch.fan || stretch.fan->at_end != at_end) return;
-    const double blows = stretch.fan->blows_along ? 1.0 : -1.0;
-    const VolumeFlow flow = way() * blows * flow_ / density();
-    const FanEffect effect = fan_effect(*stretch.fan, flow, density(), stretch.section.area());
-    totals_.fan += blows * effect.head;
-    totals_.local += effect.loss;
-    fans_.push_back({stretch.piece, stretch.fan->speed, flow, density(), temperature_, effect});
+    fans_.push_back(passed_fan(stretch, way() * flow_, *gas_, temperature_, surround_->absolute));
+    totals_.fan += (stretch.fan->blows_along ? 1.0 : -1.0) * fans_.back().effect.head;
+    totals_.local += fans_.back().effect.loss;
   }
 
   void enter(std::size_t index, const Stretch& stretch) {

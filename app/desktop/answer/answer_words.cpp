@@ -78,13 +78,17 @@ HeadlineWords margin_headline(const AnswerContext& of) {
   }
   said.figure = text(of.assessment.worst_margin, of.units);
   said.tone = tone_of(*of.assessment.verdict);
-  said.state = QStringLiteral("%1 %2").arg(symbol(said.tone), words(word(*of.assessment.verdict)));
+  const bool unsafe = *of.assessment.verdict == Verdict::unsafe;
+  // Beside the figure there is room for a word; the note says why.
+  said.state = QStringLiteral("%1 %2").arg(symbol(said.tone),
+                                           unsafe ? QStringLiteral("unsafe") : words(word(*of.assessment.verdict)));
   if (of.assessment.worst_age) {
     said.note = QStringLiteral("the least of three bench ages: %1").arg(words(word(*of.assessment.worst_age)));
   }
   if (of.assessment.worst_margin_with_fans) {
     said.caption = QStringLiteral("Draft margin, fan off");
     said.note += QStringLiteral("; %1 with the fan on").arg(text(*of.assessment.worst_margin_with_fans, of.units));
+    if (unsafe) said.note.prepend(QStringLiteral("the draft depends on a fan; "));
   }
   return said;
 }
@@ -184,6 +188,16 @@ std::vector<Remark> operating_remarks(const AnswerContext& of) {
     if (!is_about_settling(finding.code)) continue;
     remarks.push_back(
         {tone_of(finding.severity), QString::fromStdString(sentence(finding, of.design, of.library, of.units))});
+  }
+  if (const auto& off = of.assessment.fans_off) {
+    const OperatingPoint* left = off->running_point();
+    const bool starved = left == nullptr || left->short_of_air || left->excess_air_ratio < 1.5;
+    remarks.push_back({starved ? Tone::fault : Tone::silent,
+                       left == nullptr
+                           ? QStringLiteral("When the power fails no flow to the cap holds itself.")
+                           : QStringLiteral("When the power fails it settles at %1 times the air it needs, exit %2.")
+                                 .arg(QString::fromStdString(show(left->excess_air_ratio, of.units, Meaning::ratio).text()),
+                                      text(left->exit_temperature, of.units))});
   }
   return remarks;
 }

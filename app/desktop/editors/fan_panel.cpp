@@ -100,12 +100,18 @@ FanPanel::FanPanel(Document& document, FieldSheet& sheet)
   points_->setAccessibleName(QStringLiteral("Points of the fan curve"));
   points_->verticalHeader()->hide();
   points_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  points_->horizontalHeader()->setFixedHeight(fontMetrics().lineSpacing() + fontMetrics().lineSpacing() / 2);
+  points_->horizontalHeader()->setHighlightSections(false);
+  points_->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + fontMetrics().lineSpacing() / 2);
   points_->setSelectionMode(QAbstractItemView::SingleSelection);
   points_->setTabKeyNavigation(false);
 
   auto* slider = new QWidget;
   auto* line = new QHBoxLayout(slider);
   line->setContentsMargins(0, 0, 0, 0);
+  auto* title = new QLabel(QStringLiteral("Speed"));
+  title->setBuddy(speed_);
+  line->addWidget(title);
   line->addWidget(speed_, 1);
   line->addWidget(speed_words_);
 
@@ -209,7 +215,8 @@ void FanPanel::show_curve(const PieceView& view) {
   if (answer != answers.end()) {
     picture.gas = answer->state.density;
     picture.flow = answer->state.flow;
-    words = QStringLiteral("Now %1 at %2, %3. Gas up to %4 (rated %5), motor %6 (rated %7).")
+    words = QStringLiteral("Now %1 at %2, %3. Gas up to %4 (rated %5), motor %6 (rated %7). Line: at this speed in this gas; "
+                           "dots: the sheet.")
                 .arg(text(fluewright::show(answer->state.effect.head - answer->state.effect.loss, units)),
                      text(fluewright::show(answer->state.flow, units)),
                      text(fluewright::show(answer->power, units, Meaning::electric_power)),
@@ -261,7 +268,7 @@ void FanPanel::show_points() {
     put(head_column, fluewright::show(point.head, units));
   }
   const int lines = std::min(points_->rowCount(), 9);
-  points_->setFixedHeight(points_->horizontalHeader()->sizeHint().height() +
+  points_->setFixedHeight(points_->horizontalHeader()->height() +
                           lines * points_->verticalHeader()->defaultSectionSize() + 2 * points_->frameWidth());
   add_->setEnabled(!document_.read_only() && points_->rowCount() < most_points);
   remove_->setEnabled(!document_.read_only() && points_->rowCount() > least_points);
@@ -297,7 +304,7 @@ void FanPanel::cell_changed(QTableWidgetItem* item) {
   const auto parsed = parse_field(item->text().trimmed().toStdString(), document_.units(), spec.kind, spec.key);
   if (!parsed.value) return complain(QString::fromStdString(parsed.failure.message));
   if (!is_allowed(spec, *parsed.value)) {
-    return complain(QStringLiteral("Point %1, %2: %3 is outside the allowed range of %4")
+    return complain(QStringLiteral("Point %1, %2: %3 is outside the allowed range of %4, so it is not used")
                         .arg(item->row() + 1)
                         .arg(QString::fromStdString(spec.label).toLower(),
                              value_text(spec, *parsed.value, document_.units()), allowed_words(spec, document_.units())));

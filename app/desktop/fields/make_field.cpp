@@ -48,7 +48,7 @@ void offer_options(Field& field, const Library& library, const Design& design) {
       for (const auto& material : library.materials) offer(material.id, material.name);
       break;
     case FieldKind::fan:
-      for (const auto& fan : design.fans) offer(fan.id, fan.name + " (own data sheet)");
+      for (const auto& fan : design.fans) offer(fan.id, fan.name + " (own)");
       for (const auto& fan : library.fans) offer(fan.id, fan.name);
       break;
     case FieldKind::wood:
