@@ -53,6 +53,25 @@ std::string_view why_of_fans(FindingCode code) {
   }
 }
 
+std::string_view why_of_branches(FindingCode code) {
+  switch (code) {
+    case FindingCode::clash:
+      return "Two things cannot stand in one place; drawn so, the lengths are wrong.";
+    case FindingCode::through_house:
+      return "A hot pipe through wood without its passage is how houses burn.";
+    case FindingCode::branch_smokes:
+      return "Smoke carries carbon monoxide, wherever it comes out.";
+    case FindingCode::branch_blows_out:
+      return "A way in that runs backwards sends air, and with the next gust smoke, where it is not meant to go.";
+    case FindingCode::branch_draws_air:
+      return "Air that comes in behind the fire cools the stack and takes draft from the feed.";
+    case FindingCode::flap_opens:
+      return "While the flap stands open the stack draws room air instead of the fire's gas.";
+    default:
+      return {};
+  }
+}
+
 std::string_view why_of_draft(FindingCode code) {
   switch (code) {
     case FindingCode::will_not_draw:
@@ -106,6 +125,7 @@ std::string_view why_of_practice(FindingCode code) {
 std::string_view why_it_matters(FindingCode code) {
   std::string_view why = why_of_physics(code);
   if (why.empty()) why = why_of_fans(code);
+  if (why.empty()) why = why_of_branches(code);
   if (why.empty()) why = why_of_draft(code);
   if (why.empty()) why = why_of_practice(code);
   return why.empty() ? "Until it is mended there is no answer, or not the one that was meant." : why;

@@ -64,6 +64,13 @@ std::string_view finding_name(FindingCode code) {
     case FindingCode::fan_against_flow: return "fan_against_flow";
     case FindingCode::wall_layers: return "wall_layers";
     case FindingCode::relation_left: return "relation_left";
+    case FindingCode::clash: return "clash";
+    case FindingCode::through_house: return "through_house";
+    case FindingCode::branch_smokes: return "branch_smokes";
+    case FindingCode::branch_blows_out: return "branch_blows_out";
+    case FindingCode::branch_draws_air: return "branch_draws_air";
+    case FindingCode::flap_opens: return "flap_opens";
+    case FindingCode::unsolved: return "unsolved";
   }
   return {};
 }
