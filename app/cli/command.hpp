@@ -32,6 +32,8 @@ struct Command {
 [[nodiscard]] Command add_explain(CLI::App& parser);
 [[nodiscard]] Command add_pieces(CLI::App& parser);
 [[nodiscard]] Command add_demos(CLI::App& parser);
+[[nodiscard]] Command add_start_map(CLI::App& parser);
+[[nodiscard]] Command add_aids(CLI::App& parser);
 
 [[nodiscard]] std::vector<Command> add_all_commands(CLI::App& parser);
 

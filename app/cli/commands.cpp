@@ -5,7 +5,8 @@
 namespace fluewright {
 
 std::vector<Command> add_all_commands(CLI::App& parser) {
-  return {add_check(parser), add_burn(parser), add_explain(parser), add_pieces(parser), add_demos(parser)};
+  return {add_check(parser), add_burn(parser), add_start_map(parser), add_aids(parser), add_explain(parser),
+          add_pieces(parser), add_demos(parser)};
 }
 
 }  // namespace fluewright

@@ -25,10 +25,10 @@ struct FanKind {
   FanSeat seat;
   AidPrice AidFigures::* price;
 };
-constexpr std::array fan_kinds{FanKind{AidKind::duct_fan_at_foot, "fan_inline", FanSeat::foot, &AidFigures::duct_fan},
+constexpr std::array fan_kinds{FanKind{AidKind::duct_fan_at_foot, "fan_inline", FanSeat::stack_foot, &AidFigures::duct_fan},
                                FanKind{AidKind::duct_fan_under_cap, "fan_inline", FanSeat::under_cap, &AidFigures::duct_fan},
                                FanKind{AidKind::fan_on_top, "fan_top", FanSeat::on_top, &AidFigures::top_fan},
-                               FanKind{AidKind::side_inducer, "fan_side", FanSeat::foot, &AidFigures::side_inducer}};
+                               FanKind{AidKind::side_inducer, "fan_side", FanSeat::stack_foot, &AidFigures::side_inducer}};
 
 /// The amounts of an aid, least first.
 std::vector<StartAid> amounts(const StartAid& aid) {

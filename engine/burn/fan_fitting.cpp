@@ -96,7 +96,7 @@ std::optional<FanFitted> fit_fan(const Design& design, const Library& library, s
   if (!traced.complete) return std::nullopt;
   const std::vector<Passage> stack = stack_of(traced);
   if (stack.empty()) return std::nullopt;
-  if (seat != FanSeat::on_top) return insert(design, library, type, stack, seat == FanSeat::foot);
+  if (seat != FanSeat::on_top) return insert(design, library, type, stack, seat == FanSeat::stack_foot);
   EditResult edited = set_type(design, library, design.pieces[stack.back().piece].id, type);
   if (!edited.design) return std::nullopt;
   return FanFitted{*std::move(edited.design), edited.touched, false};

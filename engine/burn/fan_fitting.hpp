@@ -14,7 +14,7 @@ namespace fluewright {
 
 /// Where a fan sits in the stack.
 enum class FanSeat {
-  foot,       ///< in the lowest upright run of the stack that has room for it
+  stack_foot, ///< in the lowest upright run of the stack that has room for it
   under_cap,  ///< in the highest
   on_top      ///< in place of the cap
 };

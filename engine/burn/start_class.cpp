@@ -70,7 +70,7 @@ std::optional<StartQuestion> ask_for_start(const Design& design, const Library& 
   question.rules = rules;
   const std::vector<PieceId> own = fans_of(design, library);
   if (own.empty()) {
-    question.fan = fit_fan(design, library, "fan_side", FanSeat::foot);
+    question.fan = fit_fan(design, library, "fan_side", FanSeat::stack_foot);
   } else {
     question.fan = FanFitted{design, own.front(), true};
   }

@@ -14,6 +14,7 @@
 #include "app/desktop/shell/memory.hpp"
 #include "app/desktop/start/design_thumbnail.hpp"
 #include "app/desktop/start/start_page.hpp"
+#include "app/desktop/starts/starts_window.hpp"
 #include "app/desktop/working/working_panel.hpp"
 #include "app/shared/library_reader.hpp"
 
@@ -93,6 +94,7 @@ void MainWindow::build_work() {
   plot_ = new PlotPanel(document_);
   answer_ = new AnswerPanel(document_);
   working_ = new WorkingPanel(document_, this);
+  starts_ = new StartsWindow(document_, this);
   connect(answer_, &AnswerPanel::working_wanted, this, &MainWindow::show_working);
   editors_ = new EditorTabs(document_);
   editors_->setMinimumHeight(170);
@@ -186,6 +188,9 @@ void MainWindow::show_working(std::optional<HeadlineNumber> number) {
     working_->show_piece();
   }
 }
+
+void MainWindow::show_start_map() { starts_->show_page(StartsWindow::Page::map); }
+void MainWindow::show_aids() { starts_->show_page(StartsWindow::Page::aids); }
 
 void MainWindow::go_to(Place place) {
   show_work();

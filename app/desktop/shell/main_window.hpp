@@ -21,6 +21,7 @@ class Memory;
 class PlotPanel;
 class Rack;
 class StartPage;
+class StartsWindow;
 class WorkingPanel;
 
 /// The one window: rack, drawing desk and plot to the left, answer and editors to the right; or the start page.
@@ -38,6 +39,9 @@ class MainWindow : public QMainWindow {
   void zoom_to_fit();
   /// Nothing: the working of the selected piece.
   void show_working(std::optional<HeadlineNumber> number);
+  /// Will it start? The map, or the starting aids.
+  void show_start_map();
+  void show_aids();
   enum class Place { rack, desk, answer, editors, plot };
   void go_to(Place place);
   /// What is being typed into a field is asked for, as if one had left the field.
@@ -67,6 +71,7 @@ class MainWindow : public QMainWindow {
   AnswerPanel* answer_ = nullptr;
   EditorTabs* editors_ = nullptr;
   WorkingPanel* working_ = nullptr;
+  StartsWindow* starts_ = nullptr;
   bool laid_out_ = false;
   QSplitter* across_ = nullptr;   ///< left part | right column
   QSplitter* drawing_ = nullptr;  ///< rack | desk
