@@ -73,9 +73,10 @@ std::string limit_sentence(const StartLimit& limit, UnitSystem units) {
 std::string map_assumptions(const StartQuestion& q, UnitSystem units) {
   const StartRules& rules = q.rules;
   std::string text = fmt::format(
-      "Walls soaked at their surroundings. Kindling: {} for {}, then {}. It holds when for {} after the last aid the gas "
+      "Walls soaked at their surroundings. By itself: it stands open {} before the whole fire is lit. Kindling: it stands shut "
+      "until the match, so the air in it is still; {} for {}, then {}. It holds when for {} after the last aid the gas "
       "runs forward, no more than {} of smoke comes into the room and {} of the wood burns.",
-      show(rules.kindling_share * q.design.fire.burn_rate, units).text(), minutes_text(rules.kindling_lasts),
+      minutes_text(rules.open_before_match), show(rules.kindling_share * q.design.fire.burn_rate, units).text(), minutes_text(rules.kindling_lasts),
       show(q.design.fire.burn_rate, units).text(), minutes_text(rules.holds_for), grams_text(rules.puff),
       show(rules.least_burnt, units, Meaning::share).text());
   text += fmt::format(" House: suction {} on top of its own stack effect, exhaust {}, neutral plane {}.",
@@ -83,8 +84,6 @@ std::string map_assumptions(const StartQuestion& q, UnitSystem units) {
                       show(q.design.room.neutral_plane, units, Meaning::height).text());
   if (q.can_prime) {
     text += fmt::format(" Priming: {} over {}.", grams_text(q.allowance.priming_starter), minutes_text(q.allowance.priming_lasts));
-  } else if (!runs_know_priming) {
-    text += " Priming is left out: the runs do not compute it yet.";
   } else {
     text += " Priming is left out: there is no tee with a shut port on the way up the stack.";
   }
@@ -133,7 +132,6 @@ std::string cannot_be_tried(const AidRow& row) {
       return row.task.kind == AidKind::priming ? "There is no tee with a shut port on the way up the stack."
                                                : "No run of the stack has room for it.";
     case AidState::not_drawn: return "No bypass is drawn: draw one to try it.";
-    case AidState::not_in_runs: return "The runs in time do not compute it yet.";
     case AidState::computed: break;
   }
   return "The runs did not come to an end.";
@@ -153,8 +151,8 @@ std::string motor_words(const FanLeftOn& fan, UnitSystem units) {
 std::string reason_sentence(const AidRow& row, UnitSystem units) {
   const std::string amount = amount_text(row);
   switch (row.reason) {
-    case AidReason::no_help_needed: return "The whole fire lights without help and holds.";
-    case AidReason::small_fire_is_enough: return "A small fire first is enough; it costs nothing and nothing can break.";
+    case AidReason::no_help_needed: return "It draws before anything is lit and takes the whole fire at once.";
+    case AidReason::small_fire_is_enough: return "A small fire in a heater shut until the match is enough; it costs nothing and nothing can break.";
     case AidReason::holds_after: return fmt::format("After {} it holds by itself.", amount);
     case AidReason::motor_too_hot:
       return fmt::format("After {} it would hold, but left on {}.", amount, motor_words(*row.left_on, units));

@@ -149,15 +149,15 @@ void compute_plain(AidRow& row, const AidsQuestion& q, const std::function<bool(
     case AidKind::none: aid.kind = StartAidKind::none; break;
     case AidKind::priming:
       if (!can_be_primed(q.design, *q.library)) {
-        row.state = runs_know_priming ? AidState::no_place : AidState::not_in_runs;
+        row.state = AidState::no_place;
         return;
       }
       aid.kind = StartAidKind::priming;
       break;
     case AidKind::bypass: {
       const Piece* bypass = bypass_of(q.design);
-      if (bypass == nullptr || !runs_know_bypass) {
-        row.state = bypass == nullptr ? AidState::not_drawn : AidState::not_in_runs;
+      if (bypass == nullptr) {
+        row.state = AidState::not_drawn;
         return;
       }
       aid.kind = StartAidKind::bypass;

@@ -47,13 +47,12 @@ struct AidTask {
 enum class AidState {
   computed,
   no_place,     ///< the drawing has no room for it, or no tee with a shut port to prime in
-  not_drawn,    ///< a bypass must be drawn before it can be tried
-  not_in_runs   ///< the runs in time do not know it yet
+  not_drawn     ///< a bypass must be drawn before it can be tried
 };
 
 /// The reason behind a line's rank.
 enum class AidReason {
-  no_help_needed,         ///< the whole fire lights without
+  no_help_needed,         ///< it draws before anything is lit and takes the whole fire
   small_fire_is_enough,
   holds_after,            ///< after so many minutes it holds by itself
   motor_too_hot,          ///< it would hold, but the gas is too hot for motor or fan

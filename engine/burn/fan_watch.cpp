@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/burn/fan_watch.hpp"
 
-#include "engine/flow/fan.hpp"
 #include "engine/fuel/combustion.hpp"
 #include "engine/moisture/saturation.hpp"
 #include "engine/solve/surround.hpp"
@@ -12,38 +11,34 @@
 namespace fluewright {
 namespace {
 
-/// The air a motor outside the stream stands in.
-Temperature beside(const Design& design, const Library& library, const Piece& fan, Temperature outdoors) {
-  const PieceView view{design, library, fan, *library.piece_type(fan.type)};
-  const Temperature room = design.room.temperature;
-  if (!view.has("place")) return room;
-  const std::string& place = view.choice("place");
-  return place == "outdoors" ? outdoors : place == "attic" ? midway(room, outdoors) : room;
-}
-
-class Watch {
+/// Reads a record of a fan left on.
+class Reading {
  public:
-  Watch(const Design& design, const Library& library, const PieceId& fan, FanLeftOn& seen)
-      : design_{&design}, library_{&library}, fan_{design.piece(fan)}, sheet_{*sheet_of(design, library, fan)}, seen_{&seen},
+  Reading(const Design& design, const Library& library, const PieceId& fan)
+      : piece_{static_cast<std::size_t>(design.piece(fan) - design.pieces.data())}, sheet_{*sheet_of(design, library, fan)},
         surround_{surround_of(design)},
-        fuel_{library.wood(design.fire.wood)->analysis, design.fire.moisture, design.fire.unburned_share} {
+        fuel_{library.wood(design.fire.wood)->analysis, design.fire.moisture, design.fire.unburned_share} {}
+
+  [[nodiscard]] FanLeftOn of(const BurnRecord& record) const {
+    FanLeftOn seen;
     seen.rated_gas = sheet_.rated_gas;
     seen.rated_motor = sheet_.rated_motor;
     seen.motor_in_stream = sheet_.motor_in_stream;
-  }
-
-  bool see(const BurnRow& row) {
-    const Time passed = row.at - before_;
-    before_ = row.at;
-    if (row.burning > MassFlow{}) seen_->last_fire = row.fire;
-    for (const auto& [piece, gas] : row.motors) {
-      if (&design_->pieces[piece] != fan_) continue;
-      const Temperature motor = motor_temperature(sheet_, gas, beside(*design_, *library_, *fan_, row.outdoors));
-      seen_->hottest_gas = std::max(seen_->hottest_gas, gas);
-      seen_->hottest_motor = std::max(seen_->hottest_motor, motor);
-      if (sheet_.motor_in_stream && row.forward && row.burning > MassFlow{} && motor < dew_of(row)) seen_->wet += passed;
+    Time before{};
+    for (const BurnRow& row : record.rows) {
+      const bool burns = row.burning > MassFlow{};
+      if (burns) seen.last_fire = row.fire;
+      for (std::size_t i = 0; i < record.slices.size(); ++i) {
+        if (record.slices[i].piece == piece_) seen.hottest_gas = std::max(seen.hottest_gas, row.gas[i]);
+      }
+      for (const auto& [piece, motor] : row.motors) {
+        if (piece != piece_) continue;
+        seen.hottest_motor = std::max(seen.hottest_motor, motor);
+        if (sheet_.motor_in_stream && burns && row.forward && motor < dew_of(row)) seen.wet += row.at - before;
+      }
+      before = row.at;
     }
-    return true;
+    return seen;
   }
 
  private:
@@ -52,14 +47,10 @@ class Watch {
     return dew_point(gas.mixture.mole_fraction(Species::water) * surround_.absolute);
   }
 
-  const Design* design_;
-  const Library* library_;
-  const Piece* fan_;
+  std::size_t piece_;
   FanSheet sheet_;
-  FanLeftOn* seen_;
   Surround surround_;
   WoodFuel fuel_;
-  Time before_{};
 };
 
 }  // namespace
@@ -70,16 +61,13 @@ std::optional<FanLeftOn> watch_fan_left_on(const Design& design, const Library& 
   for (FanSwitch& fan : plan.fans) {
     if (fan.fan == aid.piece) fan.runs_for.reset();
   }
-  FanLeftOn seen;
-  Watch watch{design, library, aid.piece, seen};
   BurnOptions options;
   options.grid = rules.grid;
   options.accuracy = rules.accuracy;
-  options.keep_slices = false;
-  options.watch = [&watch](const BurnRow& row) { return watch.see(row); };
   if (go_on) options.go_on = [&go_on](Ratio) { return go_on(); };
-  if (run_burn(design, library, plan, options).end != BurnEnd::done) return std::nullopt;
-  return seen;
+  const BurnRecord record = run_burn(design, library, plan, options);
+  if (record.end != BurnEnd::done) return std::nullopt;
+  return Reading{design, library, aid.piece}.of(record);
 }
 
 }  // namespace fluewright

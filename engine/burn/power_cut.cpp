@@ -29,16 +29,10 @@ BurnPlan plan_of(const Design& design, const std::vector<Running>& fans, const P
 /// Looks on: before the cut and after it.
 class Watch {
  public:
-  Watch(const Design& design, const std::vector<Running>& fans, const PowerCutRules& rules, PowerCutRun& run)
-      : design_{&design}, fans_{&fans}, rules_{&rules}, run_{&run} {}
+  Watch(const PowerCutRules& rules, PowerCutRun& run) : rules_{&rules}, run_{&run} {}
 
   bool see(const BurnRow& row) {
     const bool enough_burns = row.burning >= rules_->starved_below * row.wanted;
-    for (const auto& [piece, gas] : row.motors) {
-      const bool runs = std::any_of(fans_->begin(), fans_->end(),
-                                    [&](const Running& r) { return r.fan == design_->pieces[piece].id; });
-      if (runs) run_->hottest_gas_at_fan = std::max(run_->hottest_gas_at_fan, gas);
-    }
     if (row.at <= rules_->cut_after) {
       run_->drew_before = row.forward && enough_burns && row.smoke <= rules_->puff;
       run_->fire_before = row.fire;
@@ -57,8 +51,6 @@ class Watch {
   }
 
  private:
-  const Design* design_;
-  const std::vector<Running>* fans_;
   const PowerCutRules* rules_;
   PowerCutRun* run_;
   Mass smoke_before_{};
@@ -70,7 +62,7 @@ std::optional<PowerCutRun> run_in_house(Design design, const Library& library, c
   design.room.extra_depressurisation = suction;
   PowerCutRun run;
   run.suction = suction;
-  Watch watch{design, fans, rules, run};
+  Watch watch{rules, run};
   BurnOptions options;
   options.grid = rules.grid;
   options.accuracy = rules.accuracy;

@@ -35,7 +35,6 @@ struct PowerCutRun {
   std::optional<Time> starves;     ///< after the cut; from then on it burns less than `starved_below` of the wanted
   std::optional<Time> reverses;    ///< after the cut; the gas turns
   Mass smoke{};                    ///< burnt gas into the room from the cut until the load would have burnt out
-  Temperature hottest_gas_at_fan;  ///< over the whole run
   Temperature fire_before;         ///< as the gas leaves the fire, just before the cut
 };
 

@@ -47,7 +47,6 @@ Design on_day(Design design, Temperature outdoors, Temperature room) {
 }  // namespace
 
 bool can_be_primed(const Design& design, const Library& library) {
-  if (!runs_know_priming) return false;
   // Asked of a run too short for anything else: it names a missing tee before it begins.
   BurnPlan plan;
   plan.length = 1.0 * second;

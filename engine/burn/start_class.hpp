@@ -15,8 +15,8 @@
 namespace fluewright {
 
 enum class StartClass {
-  by_itself,     ///< the whole fire at once, no help
-  with_kindling, ///< a small fire first
+  by_itself,     ///< it draws before anything is lit, and takes the whole fire at once
+  with_kindling, ///< shut until the match, a small fire first
   with_priming,  ///< the stack primed first
   with_fan,      ///< a fan for the first minutes
   only_with_fan  ///< it will not hold without the fan
@@ -38,7 +38,7 @@ struct StartQuestion {
   StartRules rules;
   StartAllowance allowance;
   std::optional<FanFitted> fan;  ///< its own fan, else a generic inducer beside the stack's foot; nothing: no room for one
-  bool can_prime = false;        ///< there is a tee with a shut port on the way up the stack, and the runs know it
+  bool can_prime = false;        ///< there is a tee with a shut port on the way up the stack
 };
 
 /// Nothing where the drawing has no complete path with a fire. The library must outlive the question.
@@ -59,11 +59,7 @@ struct StartAnswer {
 [[nodiscard]] StartAnswer classify_start(const StartQuestion& question, Temperature outdoors, Temperature room,
                                          const std::function<bool()>& go_on = {});
 
-/// What the runs in time compute so far: an aid they do not know is left out and said to be, never guessed.
-inline constexpr bool runs_know_priming = false;
-inline constexpr bool runs_know_bypass = false;
-
-/// Whether a priming fire finds its tee in this design and the runs compute it.
+/// Whether a priming fire finds its tee in this design.
 [[nodiscard]] bool can_be_primed(const Design& design, const Library& library);
 
 }  // namespace fluewright

@@ -76,6 +76,7 @@ BurnPlan start_plan(const Design& design, const Library& library, const StartAid
     plan.priming.push_back(priming);
     lit = aid.lasts;
   }
+  if (aid.kind == StartAidKind::none) lit = rules.open_before_match;
   if (aid.kind == StartAidKind::fan) lit = rules.fan_before_match;
   Time burns_from = lit;
   if (aid.kind != StartAidKind::none) {

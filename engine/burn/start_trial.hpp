@@ -13,8 +13,8 @@ namespace fluewright {
 
 /// What helps a cold heater to draw.
 enum class StartAidKind {
-  none,      ///< the whole fire at once
-  kindling,  ///< a small fire first
+  none,      ///< the heater stands open until its draft has set in, then the whole fire at once
+  kindling,  ///< shut until the match, so that the air in it stands still; then a small fire first
   priming,   ///< a small fire in the open tee at the stack's foot, then kindling
   bypass,    ///< a bypass open, with kindling
   fan        ///< a fan running, with kindling, then switched off
@@ -34,6 +34,7 @@ struct StartAid {
 struct StartRules {
   Ratio kindling_share = 0.6;               ///< of the full burn rate (common practice, no source)
   Time kindling_lasts = 10.0 * minute;      ///< likewise
+  Time open_before_match = 2.0 * minute;    ///< without help the heater stands open that long before it is lit (chosen)
   Time fan_before_match = 1.0 * minute;     ///< the fan runs that long before anything is lit
   Time holds_for = 60.0 * minute;           ///< forward flow for so long after the last aid
   Ratio least_burnt = 0.85;                 ///< of what was put in, over the whole start
