@@ -37,6 +37,8 @@ struct Command {
 [[nodiscard]] Command add_demos(CLI::App& parser);
 [[nodiscard]] Command add_sheet(CLI::App& parser);   ///< needs app/paper
 [[nodiscard]] Command add_export(CLI::App& parser);  ///< needs app/paper
+[[nodiscard]] Command add_start_map(CLI::App& parser);
+[[nodiscard]] Command add_aids(CLI::App& parser);
 
 [[nodiscard]] std::vector<Command> add_all_commands(CLI::App& parser);
 

@@ -57,7 +57,11 @@ const Citation& finding_source(FindingCode code) {
     case FindingCode::fan_dependent:
     case FindingCode::fan_curve_rises:
     case FindingCode::fan_against_flow:
-    case FindingCode::relation_left: return physics;
+    case FindingCode::relation_left:
+    case FindingCode::branch_smokes:
+    case FindingCode::branch_blows_out:
+    case FindingCode::branch_draws_air:
+    case FindingCode::flap_opens: return physics;
     case FindingCode::fan_gas_too_hot:
     case FindingCode::fan_motor_too_hot:
     case FindingCode::fan_motor_wet:

@@ -207,6 +207,7 @@ void BurnRecorder::add(const BurnStepper& stepper) {
   last_step_ = stepper.moment();
   BurnRow row = row_of(stepper);
   count(row, seconds);
+  if (options_->watch && !options_->watch(row)) seen_enough_ = true;
   if (stepper.line_rates()[smoke] > breath) record_->summary.smoke_time += seconds * second;
   const bool due = stepper.moment() - last_row_ >= in(options_->cadence, second) || stepper.moment() >= interval_.end;
   if (!due) return;

@@ -26,6 +26,8 @@ class BurnRecorder {
   /// After every accepted step.
   void add(const BurnStepper& stepper);
   void finish(const BurnStepper& stepper);
+  /// Who watches has seen enough.
+  [[nodiscard]] bool seen_enough() const { return seen_enough_; }
 
  private:
   [[nodiscard]] BurnRow row_of(const BurnStepper& stepper);
@@ -46,6 +48,7 @@ class BurnRecorder {
   std::vector<double> begun_;
   std::vector<double> trial_;
   std::vector<double> rate_;
+  bool seen_enough_ = false;
   double last_row_ = -1.0;
   double last_step_ = 0.0;
   std::optional<double> holds_from_;

@@ -102,7 +102,8 @@ BurnRecord run_burn(const Design& design, const Library& library, const BurnPlan
         record.end = BurnEnd::diverged;
       } else {
         recorder.add(stepper);
-        if (options.go_on && !options.go_on(stepper.moment() / length)) record.end = BurnEnd::cancelled;
+        const bool called_off = options.go_on && !options.go_on(stepper.moment() / length);
+        if (called_off || recorder.seen_enough()) record.end = BurnEnd::cancelled;
       }
     }
     if (record.end != BurnEnd::done) break;

@@ -19,6 +19,8 @@ struct BurnOptions {
   bool keep_slices = true;        ///< temperatures by slice in every row (maps of starts need none)
   /// Asked after every step with the share of the run that is done; false ends the run there.
   std::function<bool(Ratio)> go_on;
+  /// Shown the flue after every step; false says that enough has been seen and ends the run there.
+  std::function<bool(const BurnRow&)> watch;
 };
 
 /// Runs a plan on a design, from walls at rest at their surroundings' temperature. Pure: a value in, a value out.

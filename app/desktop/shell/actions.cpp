@@ -120,6 +120,8 @@ void Actions::build_view(QMenuBar& bar) {
   QMenu* menu = bar.addMenu(QStringLiteral("&View"));
   add(menu, QStringLiteral("Zoom to &fit"), {QKeySequence(Qt::CTRL | Qt::Key_0)}, [this] { window_.zoom_to_fit(); });
   menu->addSeparator();
+  add(menu, QStringLiteral("&Will it start?"), {QKeySequence(Qt::CTRL | Qt::Key_M)}, [this] { window_.show_start_map(); });
+  add(menu, QStringLiteral("Starting &aids"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M)}, [this] { window_.show_aids(); });
   QMenu* working = menu->addMenu(QStringLiteral("Show the wor&king of"));
   add(working, QStringLiteral("the selected &piece"), {QKeySequence(Qt::CTRL | Qt::Key_E)},
       [this] { window_.show_working(std::nullopt); });

@@ -18,6 +18,7 @@
 #include "app/desktop/start/tour.hpp"
 #include "app/desktop/start/design_thumbnail.hpp"
 #include "app/desktop/start/start_page.hpp"
+#include "app/desktop/starts/starts_window.hpp"
 #include "app/desktop/working/working_panel.hpp"
 #include "app/shared/library_reader.hpp"
 
@@ -104,6 +105,7 @@ void MainWindow::build_work() {
   connect(plot_, &PlotPanel::page_changed, this, &MainWindow::share_height);
   answer_ = new AnswerPanel(document_);
   working_ = new WorkingPanel(document_, this);
+  starts_ = new StartsWindow(document_, this);
   connect(answer_, &AnswerPanel::working_wanted, this, &MainWindow::show_working);
   editors_ = new EditorTabs(document_);
   editors_->setMinimumHeight(170);
@@ -278,6 +280,9 @@ void MainWindow::show_advice(Advice page) {
   show_work();
   advice_->open(static_cast<AdvicePages::Page>(page));
 }
+
+void MainWindow::show_start_map() { starts_->show_page(StartsWindow::Page::map); }
+void MainWindow::show_aids() { starts_->show_page(StartsWindow::Page::aids); }
 
 void MainWindow::go_to(Place place) {
   show_work();

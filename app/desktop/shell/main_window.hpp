@@ -23,6 +23,7 @@ class Memory;
 class PlotPanel;
 class Rack;
 class StartPage;
+class StartsWindow;
 class Tour;
 class WorkingPanel;
 
@@ -48,6 +49,9 @@ class MainWindow : public QMainWindow {
   void show_working(std::optional<HeadlineNumber> number);
   enum class Advice { findings, remedies, limits };
   void show_advice(Advice page);
+  /// Will it start? The map, or the starting aids.
+  void show_start_map();
+  void show_aids();
   enum class Place { rack, desk, answer, editors, plot, burn };
   void go_to(Place place);
   /// What is being typed into a field is asked for, as if one had left the field.
@@ -85,6 +89,7 @@ class MainWindow : public QMainWindow {
   EditorTabs* editors_ = nullptr;
   WorkingPanel* working_ = nullptr;
   Tour* tour_ = nullptr;
+  StartsWindow* starts_ = nullptr;
   bool laid_out_ = false;
   QSplitter* across_ = nullptr;   ///< left part | right column
   QSplitter* drawing_ = nullptr;  ///< rack | desk

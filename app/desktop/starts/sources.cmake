@@ -1,0 +1,11 @@
+set(ROOM_SOURCES
+    aids_model.cpp
+    aids_model.hpp
+    map_model.cpp
+    map_model.hpp
+    map_view.cpp
+    map_view.hpp
+    start_colours.cpp
+    start_colours.hpp
+    starts_window.cpp
+    starts_window.hpp)

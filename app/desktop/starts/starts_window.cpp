@@ -1,0 +1,287 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/starts/starts_window.hpp"
+
+#include "app/desktop/starts/aids_model.hpp"
+#include "app/desktop/starts/map_model.hpp"
+#include "app/desktop/starts/map_view.hpp"
+#include "app/desktop/starts/start_colours.hpp"
+#include "app/desktop/theme/theme.hpp"
+#include "app/shared/aid_figures.hpp"
+#include "app/shared/library_reader.hpp"
+#include "app/shared/start_words.hpp"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QTabWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace fluewright {
+
+namespace {
+
+constexpr int glance_ms = 120;
+constexpr int settle_ms = 800;
+
+QTableView* table(const QString& name, const QString& words, QAbstractItemModel* model, QWidget* parent) {
+  auto* made = new QTableView(parent);
+  made->setObjectName(name);
+  made->setAccessibleName(words);
+  made->setModel(model);
+  made->setFrameShape(QFrame::NoFrame);
+  made->setTabKeyNavigation(false);
+  made->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  return made;
+}
+
+QLabel* paragraph(const QString& name, const char* role, QWidget* parent) {
+  auto* label = new QLabel(parent);
+  label->setObjectName(name);
+  label->setWordWrap(true);
+  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  if (role != nullptr) label->setProperty("role", role);
+  return label;
+}
+
+/// Each class's letter on its ground, with its words.
+QString legend_text() {
+  QString text;
+  for (const StartClass start : start_classes) {
+    const QColor ground = start_colour(start, theme().sheet);
+    const std::string_view words = word(start);
+    text += QStringLiteral("<p style='margin:2px'><span style='background-color:%1;color:%2'>&nbsp;%3&nbsp;</span> %4</p>")
+                .arg(ground.name(), letter_colour(ground).name(), QString(QLatin1Char(letter(start))),
+                     QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())));
+  }
+  return text + QStringLiteral("<p style='margin:2px'>Pale, small letter: not computed yet, the cells around it agree</p>");
+}
+
+}  // namespace
+
+StartsWindow::StartsWindow(Document& document, QWidget* parent) : QWidget(parent, Qt::Window), document_(document) {
+  setObjectName(QStringLiteral("starts"));
+  setWindowTitle(QStringLiteral("Will it start? – Fluewright"));
+  resize(1080, 760);
+  warning_ = paragraph(QStringLiteral("power_cut"), "heading", this);
+  warning_->hide();
+  pages_ = new QTabWidget(this);
+  pages_->setObjectName(QStringLiteral("starts_pages"));
+  pages_->addTab(build_map_page(), QStringLiteral("Map"));
+  table_model_ = new MapModel(this);
+  table_ = table(QStringLiteral("start_table"), QStringLiteral("Start map as a table"), table_model_, pages_);
+  table_->horizontalHeader()->setDefaultSectionSize(54);
+  pages_->addTab(table_, QStringLiteral("Map as a table"));
+  pages_->addTab(build_aids_page(), QStringLiteral("Starting aids"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(14, 12, 14, 12);
+  column->setSpacing(8);
+  column->addWidget(warning_);
+  column->addWidget(pages_, 1);
+  column->addWidget(build_foot());
+  glance_.setInterval(glance_ms);
+  settle_.setInterval(settle_ms);
+  settle_.setSingleShot(true);
+  connect(&glance_, &QTimer::timeout, this, &StartsWindow::look);
+  connect(&settle_, &QTimer::timeout, this, &StartsWindow::begin);
+  connect(&document_, &Document::changed, this, &StartsWindow::design_changed);
+  connect(&document_, &Document::units_changed, this, [this] {
+    cells_shown_ = aids_shown_ = 0;
+    cut_shown_ = false;
+    look();
+  });
+}
+
+StartsWindow::~StartsWindow() = default;
+
+QWidget* StartsWindow::build_map_page() {
+  auto* page = new QWidget(this);
+  auto* line = new QHBoxLayout(page);
+  view_ = new MapView(page);
+  auto* words = new QVBoxLayout;
+  limit_ = paragraph(QStringLiteral("start_limit"), nullptr, page);
+  pointed_ = paragraph(QStringLiteral("start_pointed"), nullptr, page);
+  legend_ = paragraph(QStringLiteral("start_legend"), nullptr, page);
+  assumptions_ = paragraph(QStringLiteral("start_assumptions"), "caption", page);
+  words->addWidget(limit_);
+  words->addSpacing(8);
+  words->addWidget(legend_);
+  words->addSpacing(8);
+  words->addWidget(pointed_);
+  words->addStretch(1);
+  words->addWidget(assumptions_);
+  auto* side = new QWidget(page);
+  side->setLayout(words);
+  side->setFixedWidth(300);
+  line->addWidget(view_, 1);
+  line->addWidget(side);
+  connect(view_, &MapView::pointed, pointed_, &QLabel::setText);
+  return page;
+}
+
+QWidget* StartsWindow::build_aids_page() {
+  aids_model_ = new AidsModel(this);
+  aids_table_ = table(QStringLiteral("aids_table"), QStringLiteral("Starting aids, best first"), aids_model_, this);
+  aids_table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  aids_table_->setWordWrap(true);
+  aids_table_->setShowGrid(false);
+  return aids_table_;
+}
+
+QWidget* StartsWindow::build_foot() {
+  auto* foot = new QWidget(this);
+  auto* line = new QHBoxLayout(foot);
+  line->setContentsMargins(0, 0, 0, 0);
+  progress_ = new QProgressBar(foot);
+  progress_->setObjectName(QStringLiteral("starts_progress"));
+  progress_->setAccessibleName(QStringLiteral("How far the runs are"));
+  progress_->setRange(0, 100);
+  button_ = new QPushButton(foot);
+  button_->setObjectName(QStringLiteral("starts_button"));
+  line->addWidget(progress_, 1);
+  line->addWidget(button_);
+  connect(button_, &QPushButton::clicked, this, [this] { busy() ? call_off() : begin(); });
+  return foot;
+}
+
+void StartsWindow::show_page(Page page) {
+  pages_->setCurrentIndex(static_cast<int>(page));
+  show();
+  raise();
+  activateWindow();
+}
+
+bool StartsWindow::busy() const {
+  return (cut_job_ && !cut_job_->done()) || (map_job_ && !map_job_->done()) || (aids_job_ && !aids_job_->done());
+}
+
+void StartsWindow::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (!map_job_ || !(design_ == document_.design())) begin();
+}
+
+/// Nobody looks: nothing runs. What is computed stays.
+void StartsWindow::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  settle_.stop();
+  if (busy()) {
+    call_off();
+    map_job_.reset();
+  }
+}
+
+void StartsWindow::design_changed() {
+  if (!isVisible() || design_ == document_.design()) return;
+  call_off();
+  settle_.start();
+}
+
+void StartsWindow::begin() {
+  settle_.stop();
+  // Jobs of a former drawing end before the next begin: their destructors wait, a step of a run long.
+  cut_job_.reset();
+  map_job_.reset();
+  aids_job_.reset();
+  cells_shown_ = aids_shown_ = 0;
+  cut_shown_ = false;
+  design_ = document_.design();
+  const std::shared_ptr<const Library> library = shipped_library();
+  auto question = ask_for_start(design_, *library);
+  if (!question) {
+    view_->clear();
+    table_model_->clear();
+    aids_model_->show_rows({}, document_.units());
+    warning_->hide();
+    limit_->setText(QStringLiteral("The drawing has no complete path with a fire on it yet: nothing can burn."));
+    assumptions_->clear();
+    show_progress();
+    return;
+  }
+  assumptions_->setText(QString::fromStdString(map_assumptions(*question, document_.units())));
+  legend_->setText(legend_text());
+  cut_job_ = std::make_unique<PowerCutJob>(design_, library);
+  map_job_ = std::make_unique<StartMapJob>(*std::move(question), library, usual_grid(design_, cells_));
+  aids_job_ = std::make_unique<AidsJob>(AidsQuestion{design_, library.get(), shipped_aid_figures(), {}}, library);
+  glance_.start();
+  look();
+}
+
+void StartsWindow::call_off() {
+  if (cut_job_) cut_job_->cancel();
+  if (map_job_) map_job_->cancel();
+  if (aids_job_) aids_job_->cancel();
+  show_progress();
+}
+
+void StartsWindow::look() {
+  if (!map_job_) return;
+  const bool was_busy = busy();
+  show_power_cut();
+  show_map();
+  show_aids();
+  show_progress();
+  if (!was_busy) glance_.stop();
+}
+
+void StartsWindow::show_power_cut() {
+  if (!cut_job_ || cut_shown_ || !cut_job_->done()) return;
+  cut_shown_ = true;
+  const std::optional<PowerCutAnswer>& cut = cut_job_->answer();
+  warning_->setVisible(cut.has_value());
+  if (!cut) return;
+  const QString unsafe = cut->depends_on_fan() ? QStringLiteral("Unsafe: the draft holds only while the fan runs. ") : QString();
+  warning_->setText(unsafe + QString::fromStdString(power_cut_sentence(*cut)));
+  QPalette palette = warning_->palette();
+  palette.setColor(QPalette::WindowText, cut->depends_on_fan() ? theme().inks.accent : theme().inks.ink);
+  warning_->setPalette(palette);
+}
+
+void StartsWindow::show_map() {
+  const StartMap map = map_job_->map();
+  if (map.computed() == cells_shown_) return;
+  cells_shown_ = map.computed();
+  view_->show_map(map, design_.site.outdoor_temperature, design_.room.temperature, document_.units());
+  table_model_->show_map(map, document_.units());
+  limit_->setText(QString::fromStdString(limit_sentence(map.limit(design_.room.temperature), document_.units())));
+}
+
+void StartsWindow::show_aids() {
+  std::vector<AidRow> rows = aids_job_->rows();
+  if (rows.size() == aids_shown_) return;
+  aids_shown_ = rows.size();
+  aids_model_->show_rows(std::move(rows), document_.units());
+  aids_table_->resizeColumnsToContents();
+  aids_table_->setColumnWidth(aids_model_->columnCount() - 1, 420);
+  aids_table_->resizeRowsToContents();
+}
+
+void StartsWindow::show_progress() {
+  const bool at_work = busy();
+  const double cells = map_job_ ? map_job_->progress().value() : 0.0;
+  const double aids = aids_job_ ? aids_job_->progress().value() : 0.0;
+  progress_->setValue(static_cast<int>(50.0 * cells + 50.0 * aids));
+  progress_->setFormat(QStringLiteral("map %1 %, aids %2 %").arg(static_cast<int>(100.0 * cells)).arg(static_cast<int>(100.0 * aids)));
+  button_->setText(at_work ? QStringLiteral("Stop") : QStringLiteral("Compute anew"));
+}
+
+void StartsWindow::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() != QEvent::PaletteChange || legend_ == nullptr || legend_->text().isEmpty()) return;
+  legend_->setText(legend_text());
+  view_->update();
+}
+
+void StartsWindow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    close();
+  } else {
+    QWidget::keyPressEvent(event);
+  }
+}
+
+}  // namespace fluewright

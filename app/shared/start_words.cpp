@@ -1,0 +1,190 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shared/start_words.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace fluewright {
+
+std::string_view word(StartClass start, bool draws_with_fan) {
+  switch (start) {
+    case StartClass::by_itself: return "draws by itself";
+    case StartClass::with_kindling: return "lights with kindling";
+    case StartClass::with_priming: return "needs the stack primed";
+    case StartClass::with_fan: return "needs a fan";
+    case StartClass::only_with_fan: break;
+  }
+  return draws_with_fan ? "will not hold without the fan" : "will not hold, with the fan neither";
+}
+
+char letter(StartClass start) {
+  switch (start) {
+    case StartClass::by_itself: return 'D';
+    case StartClass::with_kindling: return 'K';
+    case StartClass::with_priming: return 'P';
+    case StartClass::with_fan: return 'F';
+    case StartClass::only_with_fan: break;
+  }
+  return 'X';
+}
+
+std::string_view word(StartFault fault) {
+  switch (fault) {
+    case StartFault::none: return "holds";
+    case StartFault::ran_backward: return "runs backward";
+    case StartFault::smoke: return "smokes into the room";
+    case StartFault::starved: return "starves for air";
+    case StartFault::not_computed: break;
+  }
+  return "could not be computed";
+}
+
+std::string minutes_text(Time time) {
+  const auto seconds = static_cast<long>(std::lround(in(time, second)));
+  return fmt::format("{}:{:02}", seconds / 60, seconds % 60);
+}
+
+std::string grams_text(Mass mass) {
+  return mass < 1.0 * kilogram ? fmt::format("{:.0f} g", in(mass, gram)) : fmt::format("{:.2f} kg", in(mass, kilogram));
+}
+
+std::string limit_sentence(const StartLimit& limit, UnitSystem units) {
+  const std::string room = show(limit.room, units).text();
+  const std::string so_far = limit.known ? "" : " So far; not every cell of that row is computed.";
+  const auto outdoors = [&](TemperatureDifference over) { return show(limit.room - over, units).text(); };
+  if (!limit.not_enough) {
+    return limit.enough ? fmt::format("In a room at {} kindling is enough on every day of the map.{}", room, so_far)
+                        : fmt::format("Nothing is computed yet for a room at {}.", room);
+  }
+  const std::string needs{word(limit.then_needs.value_or(StartClass::only_with_fan))};
+  if (!limit.enough) {
+    return fmt::format("In a room at {} kindling is enough on no day of the map: it {}.{}", room, needs, so_far);
+  }
+  const TemperatureDifference middle = 0.5 * (*limit.enough + *limit.not_enough);
+  return fmt::format(
+      "In a room at {}: as long as the room is at least {} warmer than outdoors kindling is enough; "
+      "from {} over outdoors down it {} (outdoors {} and above). The change lies near {}.{}",
+      room, show(*limit.enough, units).text(), show(*limit.not_enough, units).text(), needs, outdoors(*limit.not_enough),
+      show(middle, units).text(), so_far);
+}
+
+std::string map_assumptions(const StartQuestion& q, UnitSystem units) {
+  const StartRules& rules = q.rules;
+  std::string text = fmt::format(
+      "Walls soaked at their surroundings. By itself: it stands open {} before the whole fire is lit. Kindling: it stands shut "
+      "until the match, so the air in it is still; {} for {}, then {}. It holds when for {} after the last aid the gas "
+      "runs forward, no more than {} of smoke comes into the room and {} of the wood burns.",
+      minutes_text(rules.open_before_match), show(rules.kindling_share * q.design.fire.burn_rate, units).text(), minutes_text(rules.kindling_lasts),
+      show(q.design.fire.burn_rate, units).text(), minutes_text(rules.holds_for), grams_text(rules.puff),
+      show(rules.least_burnt, units, Meaning::share).text());
+  text += fmt::format(" House: suction {} on top of its own stack effect, exhaust {}, neutral plane {}.",
+                      show(q.design.room.extra_depressurisation, units).text(), show(q.design.room.exhaust_flow, units).text(),
+                      show(q.design.room.neutral_plane, units, Meaning::height).text());
+  if (q.can_prime) {
+    text += fmt::format(" Priming: {} over {}.", grams_text(q.allowance.priming_starter), minutes_text(q.allowance.priming_lasts));
+  } else {
+    text += " Priming is left out: there is no tee with a shut port on the way up the stack.";
+  }
+  if (!q.fan) {
+    text += " A fan is left out: no run of the stack has room for one.";
+  } else {
+    text += fmt::format(" Fan: {}, {} from the match's minute on.",
+                        q.fan->own ? "the design's own" : "a generic inducer beside the stack's foot",
+                        minutes_text(q.allowance.fan_lasts));
+  }
+  return text;
+}
+
+std::string aid_name(const AidTask& task) {
+  switch (task.kind) {
+    case AidKind::none: return "None: the whole fire at once";
+    case AidKind::kindling: return "Kindling";
+    case AidKind::priming: return "Priming fire in the stack's foot";
+    case AidKind::bypass: return "Bypass";
+    case AidKind::duct_fan_at_foot: return "Duct fan in the stream, stack's foot";
+    case AidKind::duct_fan_under_cap: return "Duct fan in the stream, under the cap";
+    case AidKind::fan_on_top: return "Fan on top";
+    case AidKind::side_inducer: break;
+  }
+  return fmt::format("Side inducer at {:.0f} %", 100.0 * task.speed.value());
+}
+
+std::string amount_text(const AidRow& row) {
+  if (row.state != AidState::computed) return "";
+  switch (row.trial.aid.kind) {
+    case StartAidKind::none:
+    case StartAidKind::kindling: return "";
+    case StartAidKind::priming:
+      return fmt::format("{} over {}", grams_text(row.trial.aid.starter), minutes_text(row.trial.aid.lasts));
+    case StartAidKind::bypass:
+    case StartAidKind::fan: break;
+  }
+  return minutes_text(row.trial.aid.lasts);
+}
+
+namespace {
+
+std::string cannot_be_tried(const AidRow& row) {
+  switch (row.state) {
+    case AidState::no_place:
+      return row.task.kind == AidKind::priming ? "There is no tee with a shut port on the way up the stack."
+                                               : "No run of the stack has room for it.";
+    case AidState::not_drawn: return "No bypass is drawn: draw one to try it.";
+    case AidState::computed: break;
+  }
+  return "The runs did not come to an end.";
+}
+
+std::string motor_words(const FanLeftOn& fan, UnitSystem units) {
+  if (fan.hottest_gas > fan.rated_gas) {
+    return fmt::format("gas at the fan gets to {}, and {} is its limit", show(fan.hottest_gas, units).text(),
+                       show(fan.rated_gas, units).text());
+  }
+  return fmt::format("the motor gets to {}, and {} is its limit", show(fan.hottest_motor, units).text(),
+                     show(fan.rated_motor, units).text());
+}
+
+}  // namespace
+
+std::string reason_sentence(const AidRow& row, UnitSystem units) {
+  const std::string amount = amount_text(row);
+  switch (row.reason) {
+    case AidReason::no_help_needed: return "It draws before anything is lit and takes the whole fire at once.";
+    case AidReason::small_fire_is_enough: return "A small fire in a heater shut until the match is enough; it costs nothing and nothing can break.";
+    case AidReason::holds_after: return fmt::format("After {} it holds by itself.", amount);
+    case AidReason::motor_too_hot:
+      return fmt::format("After {} it would hold, but left on {}.", amount, motor_words(*row.left_on, units));
+    case AidReason::motor_wet:
+      return fmt::format("After {} it would hold, but left on water condenses at the motor for {}.", amount,
+                         minutes_text(row.left_on->wet));
+    case AidReason::only_while_it_runs:
+      return fmt::format("Unsafe: it draws only while the fan runs. {}",
+                         row.power_cut ? power_cut_sentence(*row.power_cut) : "");
+    case AidReason::runs_backward:
+      return fmt::format("It runs backward {} after the beginning.", minutes_text(row.trial.decided_at));
+    case AidReason::smokes: return fmt::format("Smoke comes into the room {} after the beginning.", minutes_text(row.trial.decided_at));
+    case AidReason::starves: return "The fire starves for air.";
+    case AidReason::cannot_be_tried: break;
+  }
+  return cannot_be_tried(row);
+}
+
+std::string power_cut_words(const PowerCutRun& run) {
+  if (!run.drew_before) return "does not draw even with the fan on";
+  if (run.holds) return "goes on drawing";
+  std::string words;
+  const auto add = [&](const std::string& more) { words += (words.empty() ? "" : ", ") + more; };
+  if (run.starves) add(fmt::format("starves after {} min", minutes_text(*run.starves)));
+  if (run.reverses) add(fmt::format("turns after {} min", minutes_text(*run.reverses)));
+  add(fmt::format("{} of smoke into the room", grams_text(run.smoke)));
+  return words;
+}
+
+std::string power_cut_sentence(const PowerCutAnswer& cut) {
+  return fmt::format("Power cut with a loaded feed: in a neutral house it {}; with {:.0f} Pa of suction in the house it {}.",
+                     power_cut_words(cut.neutral), in(cut.depressurised.suction, pascal), power_cut_words(cut.depressurised));
+}
+
+}  // namespace fluewright

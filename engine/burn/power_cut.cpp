@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/burn/power_cut.hpp"
+
+#include "engine/burn/fan_fitting.hpp"
+
+#include <algorithm>
+
+namespace fluewright {
+namespace {
+
+/// A fan and how fast it runs.
+struct Running {
+  PieceId fan;
+  Ratio speed;
+};
+
+BurnPlan plan_of(const Design& design, const std::vector<Running>& fans, const PowerCutRules& rules) {
+  BurnPlan plan;
+  const Time full_from = rules.fan_before_match + rules.kindling_lasts;
+  plan.length = rules.cut_after + rules.load_lasts;
+  plan.feeds.push_back({rules.fan_before_match, full_from, rules.kindling_share * design.fire.burn_rate});
+  plan.feeds.push_back({full_from, plan.length, design.fire.burn_rate});
+  for (const Running& r : fans) plan.fans.push_back({{}, r.fan, r.speed, {}});
+  plan.cuts.push_back({rules.cut_after, rules.load_lasts});
+  return plan;
+}
+
+/// Looks on: before the cut and after it.
+class Watch {
+ public:
+  Watch(const PowerCutRules& rules, PowerCutRun& run) : rules_{&rules}, run_{&run} {}
+
+  bool see(const BurnRow& row) {
+    const bool enough_burns = row.burning >= rules_->starved_below * row.wanted;
+    if (row.at <= rules_->cut_after) {
+      run_->drew_before = row.forward && enough_burns && row.smoke <= rules_->puff;
+      run_->fire_before = row.fire;
+      smoke_before_ = row.smoke;
+      return true;
+    }
+    const Time since = row.at - rules_->cut_after;
+    run_->smoke = row.smoke - smoke_before_;
+    if (!row.forward && !run_->reverses) run_->reverses = since;
+    if (enough_burns) {
+      run_->starves.reset();
+    } else if (!run_->starves) {
+      run_->starves = since;
+    }
+    return true;
+  }
+
+ private:
+  const PowerCutRules* rules_;
+  PowerCutRun* run_;
+  Mass smoke_before_{};
+};
+
+std::optional<PowerCutRun> run_in_house(Design design, const Library& library, const std::vector<Running>& fans,
+                                        Pressure suction, const PowerCutRules& rules, const std::function<bool()>& go_on) {
+  design.room.exhaust_flow = VolumeFlow{};
+  design.room.extra_depressurisation = suction;
+  PowerCutRun run;
+  run.suction = suction;
+  Watch watch{rules, run};
+  BurnOptions options;
+  options.grid = rules.grid;
+  options.accuracy = rules.accuracy;
+  options.keep_slices = false;
+  options.watch = [&watch](const BurnRow& row) { return watch.see(row); };
+  if (go_on) options.go_on = [&go_on](Ratio) { return go_on(); };
+  const BurnRecord record = run_burn(design, library, plan_of(design, fans, rules), options);
+  if (record.end != BurnEnd::done) return std::nullopt;
+  run.holds = !run.starves && !run.reverses && run.smoke <= rules.puff;
+  return run;
+}
+
+std::optional<PowerCutAnswer> in_both(const Design& design, const Library& library, const std::vector<Running>& fans,
+                                      const PowerCutRules& rules, const std::function<bool()>& go_on) {
+  const auto neutral = run_in_house(design, library, fans, Pressure{}, rules, go_on);
+  if (!neutral) return std::nullopt;
+  const Pressure suction = std::max(rules.suction, design.room.extra_depressurisation);
+  const auto drawn = run_in_house(design, library, fans, suction, rules, go_on);
+  if (!drawn) return std::nullopt;
+  return PowerCutAnswer{*neutral, *drawn};
+}
+
+}  // namespace
+
+std::optional<PowerCutAnswer> run_power_cut(const Design& design, const Library& library, const PieceId& fan, Ratio speed,
+                                            const PowerCutRules& rules, const std::function<bool()>& go_on) {
+  std::vector<Running> fans;
+  for (const PieceId& id : fans_of(design, library)) fans.push_back({id, id == fan ? speed : Ratio(0.0)});
+  return in_both(design, library, fans, rules, go_on);
+}
+
+std::optional<PowerCutAnswer> run_power_cut(const Design& design, const Library& library, const PowerCutRules& rules,
+                                            const std::function<bool()>& go_on) {
+  std::vector<Running> fans;
+  bool runs = false;
+  for (const PieceId& id : fans_of(design, library)) {
+    const Piece& piece = *design.piece(id);
+    const PieceView view{design, library, piece, *library.piece_type(piece.type)};
+    fans.push_back({id, view.ratio("speed")});
+    runs = runs || fans.back().speed > Ratio(0.0);
+  }
+  if (!runs) return std::nullopt;
+  return in_both(design, library, fans, rules, go_on);
+}
+
+}  // namespace fluewright

@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: The Fluewright developers
+// SPDX-License-Identifier: GPL-3.0-or-later
+
+// Common practice, no published source, where a test says so; nothing is tuned to it.
+
+#include "app/shared/start_report.hpp"
+#include "app/shared/start_words.hpp"
+#include "engine/burn/fan_fitting.hpp"
+#include "engine/burn/power_cut.hpp"
+#include "engine/layout/path.hpp"
+#include "tests/app/burn/demo_burns.hpp"
+
+#include <gtest/gtest.h>
+
+namespace fluewright::test {
+namespace {
+
+TEST(PowerCut, a_design_without_a_running_fan_has_none) {
+  EXPECT_FALSE(run_power_cut(demo("bench_small_150"), *shipped_library()));
+}
+
+TEST(PowerCut, a_path_that_a_fan_holds_starves_or_turns_and_is_called_unsafe_above_all_else) {
+  // Common practice: starved at once, and reversed within a minute if the house is depressurised; two minutes are
+  // allowed for the gas that is under way.
+  const auto cut = run_power_cut(demo("kept_by_a_fan"), *shipped_library());
+  ASSERT_TRUE(cut);
+  EXPECT_TRUE(cut->neutral.drew_before);
+  EXPECT_TRUE(cut->depends_on_fan());
+  EXPECT_TRUE(cut->neutral.starves || cut->neutral.reverses);
+  EXPECT_FALSE(cut->depressurised.holds);
+  ASSERT_TRUE(cut->depressurised.reverses);
+  EXPECT_LT(*cut->depressurised.reverses, 2.0 * minute);
+  EXPECT_GT(cut->depressurised.smoke, cut->neutral.smoke);
+  const std::string text = power_cut_text(*cut);
+  EXPECT_EQ(text.rfind("UNSAFE", 0), 0u) << text;
+}
+
+TEST(PowerCut, a_heater_that_draws_by_itself_goes_on_after_the_fan_stops) {
+  const Design design = demo("bench_small_150");
+  const auto fitted = fit_fan(design, *shipped_library(), "fan_side", FanSeat::stack_foot);
+  ASSERT_TRUE(fitted);
+  const auto cut = run_power_cut(fitted->design, *shipped_library(), fitted->fan);
+  ASSERT_TRUE(cut);
+  EXPECT_TRUE(cut->neutral.drew_before);
+  EXPECT_TRUE(cut->neutral.holds) << power_cut_words(cut->neutral);
+  EXPECT_FALSE(cut->depends_on_fan());
+}
+
+TEST(FanFitting, puts_a_fan_into_a_copy_whose_path_stays_whole_and_as_long) {
+  const auto length_of = [](const Design& design) {
+    Length sum{};
+    const TracedPath traced = trace_path(design, *shipped_library());
+    for (const Branch& branch : traced.network.branches) {
+      for (const Stretch& stretch : branch.stretches) sum += stretch.length;
+    }
+    return sum;
+  };
+  for (const Demo& each : shipped_demos()) {
+    const Design design = demo(each.id);
+    for (const FanSeat seat : {FanSeat::stack_foot, FanSeat::under_cap}) {
+      const auto fitted = fit_fan(design, *shipped_library(), "fan_inline", seat);
+      ASSERT_TRUE(fitted) << each.id;
+      EXPECT_TRUE(trace_path(fitted->design, *shipped_library()).complete) << each.id;
+      EXPECT_NEAR(in(length_of(fitted->design), metre), in(length_of(design), metre), 1e-6) << each.id;
+      EXPECT_TRUE(sheet_of(fitted->design, *shipped_library(), fitted->fan)) << each.id;
+    }
+  }
+}
+
+TEST(FanFitting, a_fan_on_top_takes_the_caps_place) {
+  const Design design = demo("bench_small_150");
+  const auto fitted = fit_fan(design, *shipped_library(), "fan_top", FanSeat::on_top);
+  ASSERT_TRUE(fitted);
+  EXPECT_FALSE(fitted->own);
+  EXPECT_EQ(fitted->design.pieces.size(), design.pieces.size());
+  EXPECT_TRUE(trace_path(fitted->design, *shipped_library()).complete);
+  EXPECT_EQ(fans_of(fitted->design, *shipped_library()).size(), 1u);
+  EXPECT_TRUE(fans_of(design, *shipped_library()).empty()) << "the design itself stays as it is";
+}
+
+}  // namespace
+}  // namespace fluewright::test
