@@ -12,10 +12,6 @@
 #include <cmath>
 
 namespace fluewright::kernel {
-namespace {
-
-constexpr double gravity = 9.80665;
-}  // namespace
 
 BurnEquations::BurnEquations(const BurnCells& cells, const GasPair& gas, const Surround& surround, Ratio outdoor_humidity)
     : cells_{&cells},

@@ -18,7 +18,6 @@
 namespace fluewright::kernel {
 namespace {
 
-constexpr double gravity = 9.80665;
 constexpr double molar_constant = 8.314462618;
 constexpr double water_molar_mass = 0.01801528;
 

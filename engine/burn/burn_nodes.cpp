@@ -140,7 +140,7 @@ void BurnEquations::settle_nodes(Walk& w) {
 }
 
 /// A priming fire's flames stand in the stack above the open tee: its heat goes into the gas along them, whichever way that
-/// moves. Their height 0.235 Q^0.4 - 1.02 D (kW, m), at least a tenth of a metre: Heskestad, Fire Safety J. 5 (1983) 103.
+/// moves. Their height 0.235 Q^0.4 - 1.02 D (kW, m), at least a tenth of a metre: Heskestad, Fire Safety J. 5 (1983) 103, from memory.
 void BurnEquations::heat_flames(Walk& w, double heat) {
   const BranchCells* stack = nullptr;
   for (const BranchCells& b : cells_->branches) {

@@ -32,6 +32,8 @@ struct BurnEquations::Walk {
   double drive_slope = 0.0;  ///< of the fittings since the last cell, by the temperature of the gas that passes them
 };
 
+inline constexpr double gravity = 9.80665;  // [m/s2]
+
 /// Still air is taken as this much flow: films and weights have their limits there.
 inline constexpr double still = 1e-9;  // [kg/s]
 
