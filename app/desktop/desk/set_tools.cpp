@@ -68,7 +68,11 @@ void BandTool::move(const Pointer& pointer) {
   to_ = pointer.sheet;
   std::vector<PieceId> caught = before_;
   for (const DrawnPiece& piece : view_.drawing().pieces()) {
-    if (!frame().contains(piece.bounds)) continue;
+    // By their axes: the mass around a run reaches farther than one aims.
+    const bool inside = !piece.lines.empty() && std::all_of(piece.lines.begin(), piece.lines.end(), [this](const DrawnLine& line) {
+      return std::all_of(line.axis.begin(), line.axis.end(), [this](const QPointF& point) { return frame().contains(point); });
+    });
+    if (!inside) continue;
     if (std::find(caught.begin(), caught.end(), piece.id) == caught.end()) caught.push_back(piece.id);
   }
   board_.document().select_set(std::move(caught));

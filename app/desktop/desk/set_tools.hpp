@@ -12,7 +12,7 @@
 
 namespace fluewright {
 
-/// Draws a frame on bare paper; the pieces that lie wholly in it become selected.
+/// Draws a frame on bare paper; the pieces whose axes lie wholly in it become selected.
 class BandTool final : public Tool {
  public:
   BandTool(Board& board, const Pointer& pressed);

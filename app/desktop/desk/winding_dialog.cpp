@@ -39,6 +39,11 @@ void ask_for_winding(DeskVerbs verbs, QWidget* parent) {
   wanted.spacing = units == UnitSystem::metric ? 400.0 * millimetre : 16.0 * inch;
   wanted.length = units == UnitSystem::metric ? 1500.0 * millimetre : 60.0 * inch;
 
+  // As near as the bends allow: two of them lie between two passes.
+  for (int more = 0; more < 20 && verbs.try_winding(wanted).refusal == Refusal::too_short && !verbs.try_winding(wanted).design; ++more) {
+    wanted.spacing += 2.0 * document.grid_step();
+  }
+
   QDialog dialog(parent);
   dialog.setObjectName(QStringLiteral("winding"));
   dialog.setWindowTitle(Board::tr("Passes side by side"));

@@ -109,10 +109,13 @@ void PlotPanel::refresh() {
   for (std::size_t i = 0; i < document_.variant_count(); ++i) {
     if (i == document_.active_variant()) continue;
     PlotPicture other = picture(document_.variant_assessment(i), document_.variant(i), document_.library(), document_.units());
-    if (other.lines.empty() || other.lines.front().x.empty()) continue;
-    other.lines.front().role = LineRole::other_variant;
-    other.lines.front().label = document_.variant_name(i);
-    drawn.lines.push_back(std::move(other.lines.front()));
+    for (PlotLine& line : other.lines) {
+      if ((line.role != LineRole::flue_pressure && line.role != LineRole::gas) || line.x.empty()) continue;
+      line.role = LineRole::other_variant;
+      line.label = document_.variant_name(i);
+      drawn.lines.push_back(std::move(line));
+      break;
+    }
   }
   plot->show_picture(std::move(drawn));
   const bool settled = document_.assessment().profile_is_operating;

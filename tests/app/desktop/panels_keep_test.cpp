@@ -170,6 +170,7 @@ TEST(EarlierVersions, OfOldDaysOneADayIsEnough) {
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     file.write(QByteArray::number(i));
+    ASSERT_TRUE(file.flush());
     ASSERT_TRUE(file.setFileTime(start.addSecs(i * 6 * 3600), QFileDevice::FileModificationTime));
     file.close();
     ASSERT_TRUE(versions.keep(path));
