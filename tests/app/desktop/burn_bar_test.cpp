@@ -13,8 +13,6 @@
 namespace fluewright::test {
 namespace {
 
-constexpr double to_a_minute = 0.6;  // the hand's pixels are not whole minutes
-
 const PlanRef first_load{PlanList::loads, 0};
 
 TEST(TimeLineByMouse, ADoubleClickAddsToTheLaneAndOneUndoTakesItAway) {
@@ -174,13 +172,16 @@ TEST(TimeLineEditor, TakesExactValuesInEitherUnits) {
 TEST(TimeLineEditor, ChoosesTheWeatherOutdoors) {
   Burner hand;
   hand.book().select(std::nullopt);
-  auto* pick = qobject_cast<PickField*>(field_named(hand.panel, QStringLiteral("outdoors")));
-  ASSERT_NE(pick, nullptr);
-  emit pick->asked(FieldValue{std::string{"day"}}, {});
+  const auto choose = [&](const char* id) {
+    auto* pick = plan_field<PickField>(hand.panel, QStringLiteral("outdoors"));
+    ASSERT_NE(pick, nullptr);
+    emit pick->asked(FieldValue{std::string{id}}, {});
+  };
+  choose("day");
   ASSERT_TRUE(std::holds_alternative<OutdoorDay>(hand.plan().outdoors));
   type_into(*plan_field(hand.panel, QStringLiteral("swing")), QStringLiteral("6 K"));
   EXPECT_NEAR(in(std::get<OutdoorDay>(hand.plan().outdoors).swing, kelvin), 6.0, 1e-9);
-  emit pick->asked(FieldValue{std::string{"points"}}, {});
+  choose("points");
   QTest::mouseDClick(&hand.bar(), Qt::LeftButton, {}, hand.bar().place_of(Lane::outdoors, 6.0 * hour));
   EXPECT_EQ(std::get<std::vector<OutdoorPoint>>(hand.plan().outdoors).size(), 3U);
   EXPECT_TRUE(hand.book().faults().empty());

@@ -68,9 +68,11 @@ struct Burner {
   BurnPanel panel;
 };
 
-inline PlanField* plan_field(QWidget& in, const QString& key) {
-  for (auto* field : in.findChildren<PlanField*>(QStringLiteral("field:") + key)) {
-    if (!field->isHidden() && (field->parentWidget() == nullptr || !field->parentWidget()->isHidden())) return field;
+/// A field of the sheet that stands there now; those of the sheet before go with the next turn of the event loop.
+template <class Kind = PlanField>
+Kind* plan_field(QWidget& in, const QString& key) {
+  for (auto* field : in.findChildren<Kind*>(QStringLiteral("field:") + key)) {
+    if (!field->isHidden() && !field->parentWidget()->isHidden()) return field;
   }
   return nullptr;
 }

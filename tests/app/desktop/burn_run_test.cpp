@@ -11,6 +11,7 @@
 #include <QImage>
 #include <QToolButton>
 
+#include <algorithm>
 #include <set>
 
 namespace fluewright::test {
@@ -146,7 +147,10 @@ TEST(BurnPlayed, ColoursTheDrawingByTheGasOfTheMoment) {
   hand.take_short_plan();
   ASSERT_TRUE(hand.wait_for_run());
   Board board(hand.document);
-  const std::size_t piece = hand.book().kept()->record->slices.front().piece;
+  const BurnRecord& record = *hand.book().kept()->record;
+  const std::vector<Temperature>& gas = record.rows[record.row_at(9.0 * minute).first].gas;
+  const auto hottest = static_cast<std::size_t>(std::max_element(gas.begin(), gas.end()) - gas.begin());
+  const std::size_t piece = record.slices[hottest].piece;
   const auto cold = board.tint().at(piece, 1.0);
   hand.book().go_to(9.0 * minute);
   const auto hot = board.tint().at(piece, 1.0);
