@@ -5,6 +5,7 @@
 #include "app/cli/unit_option.hpp"
 #include "app/shared/library_reader.hpp"
 #include "app/shared/report.hpp"
+#include "app/shared/start_report.hpp"
 #include "app/shared/words.hpp"
 
 #include <spdlog/spdlog.h>
@@ -44,9 +45,14 @@ ExitStatus check(const CheckOptions& options) {
   const Assessment assessment = assess(document.design, *library);
   spdlog::info("checked {}: {} pieces, {} findings", options.design, document.design.pieces.size(),
                assessment.findings.size());
+  // What a power cut does to the fans that run stands above all else; no option leaves it out.
+  const auto cut = assessment.verdict ? run_power_cut(document.design, *library) : std::nullopt;
   if (options.json) {
-    std::cout << assessment_json(document.design, *library, assessment).dump(2) << '\n';
+    auto json = assessment_json(document.design, *library, assessment);
+    if (cut) json["power_cut_run"] = power_cut_json(*cut);
+    std::cout << json.dump(2) << '\n';
   } else {
+    if (cut) std::cout << power_cut_text(*cut) << '\n';
     std::cout << assessment_text(document.design, *library, assessment, options.units);
   }
   if (!assessment.verdict) {
