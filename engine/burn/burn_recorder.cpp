@@ -225,7 +225,7 @@ void BurnRecorder::finish(const BurnStepper& stepper) {
   s.burnt = lines[burnt] * kilogram;
   s.condensate = lines[condensate] * kilogram;
   for (const BurnRow& row : record_->rows) {
-    for (const Temperature gas : row.gas) s.hottest_gas = std::max(s.hottest_gas, gas);
+    for (const Temperature& gas : row.gas) s.hottest_gas = std::max(s.hottest_gas, gas);
   }
   BurnHeat& heat = s.heat;
   const double level = equations_->air_at(stepper.moment(), interval_).room;

@@ -12,6 +12,11 @@
 
 namespace fluewright {
 
+/// "Wood", "Fan", ...
+[[nodiscard]] QString lane_words(Lane lane);
+/// The smallest step of an event, with Alt held.
+inline const Time finest = 1.0 * second;
+
 /// The time line as a bar of lanes. The mouse adds (double click, or drag in an empty lane), moves, pulls the end, and
 /// picks; the ruler on top is the scrubber. Keys: left and right go through time, up and down through the events, with
 /// Ctrl they move the picked one, with Shift they pull its end; Insert adds, Delete deletes, Space plays.

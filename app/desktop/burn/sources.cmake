@@ -17,6 +17,7 @@ set(ROOM_SOURCES
     fan_words.hpp
     lane_bar.cpp
     lane_bar.hpp
+    lane_bar_keys.cpp
     lane_painter.cpp
     lane_painter.hpp
     moment_painter.cpp
