@@ -41,25 +41,25 @@ Hands hands_of(const Dossier& dossier) {
   return hands;
 }
 
-QString cell_text(const StartCell& cell, UnitSystem units) {
+QString cell_text(const CardCell& cell, UnitSystem units) {
   switch (cell.step) {
-    case StartStep::light:
+    case CardStep::light:
       return QStringLiteral("light");
-    case StartStep::kindle_at_the_foot:
+    case CardStep::kindle_at_the_foot:
       return QStringLiteral("kindle at the foot");
-    case StartStep::prime: {
+    case CardStep::prime: {
       const double grams = in(cell.priming, gram);
       return units == UnitSystem::metric
                  ? QStringLiteral("prime with %1 g").arg(QString::number(grams, 'f', 0))
                  : QStringLiteral("prime with %1 oz").arg(QString::number(in(cell.priming, ounce), 'f', 0));
     }
-    case StartStep::wait:
+    case CardStep::wait:
       break;
   }
   return QStringLiteral("wait");
 }
 
-void add_start_table(Flow& flow, const Dossier& dossier, const StartTable& starts) {
+void add_start_table(Flow& flow, const Dossier& dossier, const CardTable& starts) {
   const UnitSystem units = dossier.units();
   Table table;
   table.columns.push_back(
@@ -69,7 +69,7 @@ void add_start_table(Flow& flow, const Dossier& dossier, const StartTable& start
   }
   for (std::size_t i = 0; i < starts.outdoor.size() && i < starts.rows.size(); ++i) {
     QStringList row{text(show(starts.outdoor[i], units).number)};
-    for (const StartCell& cell : starts.rows[i]) row << cell_text(cell, units);
+    for (const CardCell& cell : starts.rows[i]) row << cell_text(cell, units);
     table.rows.push_back(row);
   }
   flow.table(table);

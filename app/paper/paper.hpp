@@ -34,16 +34,16 @@ struct PaperStamp {
 };
 
 /// What to do with a cold heater.
-enum class StartStep { light, kindle_at_the_foot, prime, wait };
-struct StartCell {
-  StartStep step{};
-  Mass priming{};  ///< of kindling burnt at the stack's foot; for StartStep::prime
+enum class CardStep { light, kindle_at_the_foot, prime, wait };
+struct CardCell {
+  CardStep step{};
+  Mass priming{};  ///< of kindling burnt at the stack's foot; for CardStep::prime
 };
 /// How to start at each outdoor and room temperature: a row an outdoor temperature.
-struct StartTable {
+struct CardTable {
   std::vector<Temperature> outdoor;
   std::vector<Temperature> room;
-  std::vector<std::vector<StartCell>> rows;
+  std::vector<std::vector<CardCell>> rows;
 };
 
 struct PaperOptions {
@@ -54,7 +54,7 @@ struct PaperOptions {
   StockPipe stock;
   CobRecipe recipe;
   std::optional<Design> before;      ///< the design this one is compared with on the client's page
-  std::optional<StartTable> starts;  ///< without it the card says that it is not computed
+  std::optional<CardTable> starts;  ///< without it the card says that it is not computed
 };
 
 /// What went wrong, as a sentence; nothing on success.

@@ -103,20 +103,17 @@ class Search {
     std::stable_sort(ways.begin(), ways.end(), [](const auto& a, const auto& b) { return a.waste < b.waste; });
     bool found = false;
     std::vector<std::vector<Count>> tried;
+    bool detour = false;
     for (const Completion& way : ways) {
       if (!spend()) break;
       std::vector<Count> parts = parts_beside(way.filling, first);
-      const bool pointless = std::any_of(tried.begin(), tried.end(), [&parts](const auto& better) {
-        std::vector<Count> room = better;
-        return fit_into(parts, 0, room);
-      });
-      if (pointless) continue;
-      const bool detour = !tried.empty();
+      if (is_pointless(parts, tried)) continue;
       if (detour && detours == 0) break;
-      tried.push_back(std::move(parts));
+      if (parts.size() <= most_compared) tried.push_back(std::move(parts));
       take(way.filling, first);
       done_.push_back(way.filling);
       found = complete_next(waste_left - way.waste, detours - (detour ? 1 : 0));
+      detour = true;
       if (found) break;
       done_.pop_back();
       give_back(way.filling, first);
@@ -147,6 +144,16 @@ class Search {
       --filling[i];
     }
     if (full && room <= waste_left && !longer_part_fits(from, room)) ways.push_back({filling, room});
+  }
+
+  /// Comparing fillings of many parts takes longer than it saves.
+  static constexpr std::size_t most_compared = 4;
+
+  static bool is_pointless(const std::vector<Count>& parts, const std::vector<std::vector<Count>>& tried) {
+    return parts.size() <= most_compared && std::any_of(tried.begin(), tried.end(), [&parts](const auto& better) {
+             std::vector<Count> rooms = better;
+             return fit_into(parts, 0, rooms);
+           });
   }
 
   /// The sizes that fill up the bar beside its opener, from long to short.

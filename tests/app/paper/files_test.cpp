@@ -52,7 +52,9 @@ TEST_F(PaperFiles, PrintTheEnginesNumbersToTheDigit) {
     const QString text = printed(design, wanting(PaperPage::build));
     for (const DesignFlow& flow : answer.design_flow) {
       QStringList wanted;
-      for (const Pressure& p : {flow.margin, flow.buoyancy, flow.resistance, flow.room_gauge}) {
+      std::vector<Pressure> pressures{flow.margin, flow.buoyancy, flow.resistance, flow.room_gauge};
+      if (flow.margin_with_fans) pressures.insert(pressures.begin() + 1, *flow.margin_with_fans);
+      for (const Pressure& p : pressures) {
         wanted << QString::fromStdString(show(p, UnitSystem::metric).number);
       }
       wanted << QString::fromStdString(show(flow.exit_temperature, UnitSystem::metric).number);

@@ -97,11 +97,11 @@ TEST(LightingCard, SpeaksOfThisDesignsPieces) {
 
 TEST(LightingCard, PrintsAStartTableAsItIsGiven) {
   PaperOptions options = wanting(PaperPage::card);
-  StartTable starts;
+  CardTable starts;
   starts.outdoor = {celsius(-10.0), celsius(15.0)};
   starts.room = {celsius(10.0), celsius(20.0)};
-  starts.rows = {{{StartStep::light, {}}, {StartStep::light, {}}},
-                 {{StartStep::wait, {}}, {StartStep::prime, 120.0 * gram}}};
+  starts.rows = {{{CardStep::light, {}}, {CardStep::light, {}}},
+                 {{CardStep::wait, {}}, {CardStep::prime, 120.0 * gram}}};
   options.starts = starts;
   const QStringList words = words_on(pages(demo("bench_small_150"), library(), options));
   EXPECT_TRUE(words.contains(QStringLiteral("prime with 120 g")));
