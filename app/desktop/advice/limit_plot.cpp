@@ -151,7 +151,7 @@ void LimitPlot::Drawing::redraw() {
   const double span = std::max(high - low, 1e-6);
   plot.yAxis->setRange(low - 0.12 * span, high + 0.18 * span);
   plot.xAxis->setRange(x_of(answer->curve.front().x), x_of(answer->curve.back().x));
-  draw_line_across(wanted, inks.calm, QStringLiteral("wanted %1").arg(QString::fromStdString(show(answer->wanted, units).text())));
+  draw_line_across(wanted, inks.calm, QStringLiteral("wanted %1").arg(QString::fromStdString(fluewright::show(answer->wanted, units).text())));
   draw_curve();
   draw_upright(x_of(answer->scale.today), inks.faint_ink,
                QStringLiteral("drawn: %1").arg(QString::fromStdString(limit_value_text(answer->kind, answer->scale.today, units))), false);
