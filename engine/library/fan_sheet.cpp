@@ -4,38 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <type_traits>
 
 namespace fluewright {
-
-namespace {
-
-/// An entry over a member of the sheet.
-template <auto Member>
-constexpr FanField entry(std::string_view key, FieldKind kind) {
-  return {key, kind, [](const FanSheet& s) -> FieldValue { return s.*Member; },
-          [](FanSheet& s, const FieldValue& v) {
-            auto& target = s.*Member;
-            target = std::get<std::remove_reference_t<decltype(target)>>(v);
-          }};
-}
-
-FieldValue motor_word(const FanSheet& s) {
-  return std::string(s.motor_in_stream ? motor_in_the_stream : motor_outside);
-}
-
-void set_motor(FanSheet& s, const FieldValue& v) { s.motor_in_stream = std::get<std::string>(v) == motor_in_the_stream; }
-
-constexpr FanField all_fields[] = {
-    entry<&FanSheet::reference_density>("reference_density", FieldKind::density),
-    entry<&FanSheet::off_loss>("off_loss", FieldKind::ratio),
-    {"motor", FieldKind::choice, motor_word, set_motor},
-    entry<&FanSheet::rated_gas>("rated_gas", FieldKind::temperature),
-    entry<&FanSheet::rated_motor>("rated_motor", FieldKind::temperature),
-    entry<&FanSheet::power>("power", FieldKind::power),
-};
-
-}  // namespace
 
 bool makes_a_curve(std::span<const FanPoint> points) {
   if (points.size() < 2 || points.front().flow != VolumeFlow{}) return false;
@@ -47,7 +17,5 @@ bool makes_a_curve(std::span<const FanPoint> points) {
   if (std::adjacent_find(points.begin(), points.end(), not_rising) != points.end()) return false;
   return std::any_of(points.begin(), points.end(), [](const FanPoint& p) { return p.head > Pressure{}; });
 }
-
-std::span<const FanField> fan_fields() { return all_fields; }
 
 }  // namespace fluewright

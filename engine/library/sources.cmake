@@ -1,1 +1,1 @@
-set(ROOM_SOURCES library.cpp fan_sheet.cpp)
+set(ROOM_SOURCES library.cpp fan_fields.cpp fan_sheet.cpp)

@@ -6,6 +6,8 @@
 // sources, stripped by strip_units.cmake, are compiled with this header put before them: the same code in raw doubles,
 // to measure what the types cost.
 
+#include <math.h>
+
 #include <cmath>
 
 namespace boost::units {

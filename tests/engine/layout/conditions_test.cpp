@@ -27,6 +27,7 @@ FieldValue some_value(FieldKind kind, double seed) {
     case FieldKind::mass_flow:
       return seed * kilogram_per_hour;
     case FieldKind::wood:
+    case FieldKind::choice:
       return "wood " + std::to_string(seed);
     default:
       return Ratio{seed};
@@ -37,7 +38,7 @@ TEST(TheConditions, HaveEachTheirOwnKey) {
   std::set<std::string_view> keys;
   for (const Condition& c : conditions()) keys.insert(c.key);
   EXPECT_EQ(keys.size(), conditions().size());
-  EXPECT_EQ(keys.size(), 21u);  // 7 of the site, 8 of the room, 6 of the fire: every member of the three
+  EXPECT_EQ(keys.size(), 25u);  // 7 of the site, 8 of the room, 6 of the fire, 4 of the house: every member of the four
 }
 
 TEST(TheConditions, GiveBackWhatWasSetAndTouchNothingElse) {
