@@ -249,8 +249,13 @@ ordered_json aids_json(const std::vector<AidRow>& rows, const AidsQuestion& ques
 
 std::string power_cut_text(const PowerCutAnswer& cut) {
   std::string text;
-  if (cut.depends_on_fan()) text += "UNSAFE: the draft holds only while the fan runs.\n";
-  return text + wrapped(power_cut_sentence(cut), text_width, cut.depends_on_fan() ? 2 : 0);
+  const bool unsafe = !cut.neutral.holds || !cut.depressurised.holds;
+  if (cut.depends_on_fan()) {
+    text += "UNSAFE: the draft holds only while the fan runs.\n";
+  } else if (unsafe) {
+    text += "UNSAFE in a house under suction: there the draft holds only while the fan runs.\n";
+  }
+  return text + wrapped(power_cut_sentence(cut), text_width, unsafe ? 2 : 0);
 }
 
 ordered_json power_cut_json(const PowerCutAnswer& cut) {

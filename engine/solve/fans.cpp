@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/solve/fans.hpp"
 
-#include "engine/moisture/saturation.hpp"
-
 #include <algorithm>
 
 namespace fluewright {
@@ -116,20 +114,6 @@ void say_curve(Assessment& a, const Design& design, const FanAnswer& fan, const 
 }
 
 }  // namespace
-
-FanState passed_fan(const Stretch& stretch, MassFlow flow, const GasTable& gas, Temperature temperature,
-                    Pressure absolute) {
-  const Fan& fan = *stretch.fan;
-  FanState state;
-  state.piece = stretch.piece;
-  state.speed = fan.speed;
-  state.density = gas.density(temperature, absolute);
-  state.flow = (fan.blows_along ? 1.0 : -1.0) * flow / state.density;
-  state.gas = temperature;
-  state.dew_point = dew_point(gas.mixture().mole_fraction(Species::water) * absolute);
-  state.effect = fan_effect(fan, state.flow, state.density, stretch.section.area());
-  return state;
-}
 
 bool has_running_fan(const FlueNetwork& network) {
   const std::vector<Placed> fans = placed_fans(network);

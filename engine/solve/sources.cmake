@@ -14,6 +14,7 @@ set(ROOM_SOURCES
     network_stability.cpp
     node_solver.cpp
     operating_points.cpp
+    passed_fan.cpp
     physics_findings.cpp
     slice_heat.cpp
     sliced_path.cpp

@@ -5,7 +5,7 @@ find_package(Boost 1.74 REQUIRED) # known to the engine's folder only
 file(GLOB_RECURSE headers RELATIVE ${PROJECT_SOURCE_DIR} CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/engine/*.hpp)
 get_target_property(engine_sources fluewright_engine SOURCES)
 list(TRANSFORM engine_sources PREPEND engine/)
-list(FILTER engine_sources INCLUDE REGEX "engine/(gas|fuel|site|flow|heat|moisture|library)/|solve/(burning|march|slice_heat|sliced_path|surround)\\.cpp")
+list(FILTER engine_sources INCLUDE REGEX "engine/(gas|fuel|site|flow|heat|moisture|library)/|solve/(burning|march|passed_fan|slice_heat|sliced_path|surround)\\.cpp")
 # A table of entries of every kind has nothing to tell kinds apart by without units, and no part in the march.
 list(FILTER engine_sources EXCLUDE REGEX "library/fan_fields")
 set(kernel_sources ${engine_sources} tests/benchmarks/slice_kernel.cpp)

@@ -59,7 +59,12 @@ PaperDialog::PaperDialog(const Document& document, const QString& name, QWidget*
   lay_out();
 }
 
-PaperDialog::~PaperDialog() = default;
+// A layout that is still at work reads the library and the fonts: both must outlast it.
+PaperDialog::~PaperDialog() {
+  for (const QPointer<QThread>& thread : layouts_) {
+    if (thread) thread->wait();
+  }
+}
 
 void PaperDialog::build_controls() {
   page_ = new QComboBox;
@@ -138,6 +143,7 @@ void PaperDialog::lay_out() {
   connect(thread, &QThread::finished, this, [this, made, asked] {
     if (asked == wanted_) show_pages(std::move(*made));
   });
+  layouts_.emplace_back(thread);
   thread->start();
 }
 

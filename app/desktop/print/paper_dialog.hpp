@@ -5,12 +5,14 @@
 #include "app/paper/output.hpp"
 
 #include <QDialog>
+#include <QPointer>
 
 #include <memory>
 
 class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
+class QThread;
 class QPrinter;
 class QPrintPreviewWidget;
 class QPushButton;
@@ -64,6 +66,7 @@ class PaperDialog : public QDialog {
   QPrintPreviewWidget* preview_ = nullptr;
   std::vector<paper::Sheet> sheets_;
   int wanted_ = 0;  ///< the last layout asked for
+  std::vector<QPointer<QThread>> layouts_;  ///< at work, or ended and gone
 };
 
 }  // namespace fluewright

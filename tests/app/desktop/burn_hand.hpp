@@ -8,6 +8,7 @@
 #include "app/desktop/burn/burn_plot.hpp"
 #include "app/desktop/burn/lane_bar.hpp"
 #include "app/desktop/burn/plan_field.hpp"
+#include "app/desktop/theme/theme.hpp"
 #include "panels_support.hpp"
 
 #include <QLabel>

@@ -7,6 +7,7 @@
 #include "engine/layout/edit_run.hpp"
 #include "panels_window.hpp"
 
+#include <QDialog>
 #include <QSlider>
 #include <QTableWidget>
 
@@ -94,7 +95,9 @@ TEST(Variants, ATableShowsWhatMattersOfEachWithItsDifference) {
       << "a longer bench has another margin: " << lines.front().values.join(" ").toStdString();
   EXPECT_EQ(parts_words(desk.document, 1), "the same pieces");
   QTest::keyClick(&desk.window, Qt::Key_F7);
-  auto* table = desk.window.findChild<QTableWidget*>();
+  const auto* dialog = desk.window.findChild<QDialog*>(QStringLiteral("variants"));
+  ASSERT_NE(dialog, nullptr);
+  auto* table = dialog->findChild<QTableWidget*>();
   ASSERT_NE(table, nullptr);
   EXPECT_EQ(table->columnCount(), 2);
   EXPECT_EQ(table->item(0, 1)->text().section("   ", 0, 0), lines.front().values.back());

@@ -122,7 +122,7 @@ TEST(ALibrary, MustGoTogether) {
             "materials: the id “cob” stands twice");
   EXPECT_EQ(told([](Library& l) { l.walls.back().layers[0].material = "gold"; }),
             "half_barrel_steel: “gold” is no material");
-  EXPECT_EQ(told([](Library& l) { l.conditions.pop_back(); }), "conditions: “fire.flow_safety” is missing");
+  EXPECT_EQ(told([](Library& l) { l.conditions.pop_back(); }), "conditions: “house.co_alarm” is missing");
   EXPECT_EQ(told([](Library& l) { l.piece_types[0].shape = "klein_bottle"; }),
             "feed_tube: the shape “klein_bottle” is not known");
   EXPECT_EQ(told([](Library& l) { l.piece_types[0].fields.clear(); }).rfind("feed_tube: its shape needs the field", 0),

@@ -85,12 +85,24 @@ TEST(Sentences, OfThePhysicsSayWhatFollows) {
                 "Pa above the room here, so a leaky joint lets smoke into the room.");
 }
 
+/// A value of the kind that a code's sentence speaks of.
+FieldValue value_for(FindingCode code) {
+  switch (code) {
+    case FindingCode::will_not_draw: return -2.0 * pascal;
+    case FindingCode::choke_inlet:
+    case FindingCode::wrong_fall: return Ratio(0.3);
+    case FindingCode::water_pools: return 0.2 * kilogram_per_hour;
+    default: return 100.0 * millimetre;
+  }
+}
+
 TEST(Sentences, ThereIsOneForEveryCodeAndNoTwoAreAlike) {
   std::set<std::string> all;
-  const auto last = static_cast<int>(FindingCode::relation_left);
+  const auto last = static_cast<int>(FindingCode::unsolved);
   for (int code = 0; code <= last; ++code) {
-    const std::string text =
-        said({static_cast<FindingCode>(code), Severity::note, "p1", "bore", 100.0 * millimetre, {}, {}, "cob"});
+    const FieldValue value = value_for(static_cast<FindingCode>(code));
+    const std::string text = said({static_cast<FindingCode>(code), Severity::note, "p1", "bore", value, value, value,
+                                   code == static_cast<int>(FindingCode::choke_inlet) ? "" : "cob"});
     EXPECT_GT(text.size(), 20u) << code;
     EXPECT_EQ(text.back(), '.') << text;
     EXPECT_TRUE(all.insert(text).second) << text;
