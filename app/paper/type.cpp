@@ -60,6 +60,8 @@ QString fitting(const QString& word, Type type, double width) {
 QFont font_of(Type type) {
   const Size size = size_of(type);
   QFont font(family());
+  // Spacing that nobody sees: Qt then sets no ligatures, and the text can be searched and copied letter by letter.
+  font.setLetterSpacing(QFont::PercentageSpacing, 100.01);
   font.setStyleHint(QFont::SansSerif);
   font.setHintingPreference(QFont::PreferNoHinting);
   font.setPixelSize(static_cast<int>(std::lround(size.points * point_mm * font_units)));
