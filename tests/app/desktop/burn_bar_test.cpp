@@ -140,15 +140,15 @@ TEST(TimeLineByKeys, StepsOfOneGoAreOneUndo) {
 TEST(TimeLineFaults, StandAtTheEventInWords) {
   Burner hand;
   ASSERT_GE(hand.plan().loads.size(), 2U);
-  hand.book().select(PlanRef{PlanList::loads, 1});
+  hand.book().select(first_load);
   PlanField* lasts = plan_field(hand.panel, QStringLiteral("lasts"));
   ASSERT_NE(lasts, nullptr);
   type_into(*lasts, QStringLiteral("2 h"));
   ASSERT_FALSE(hand.book().faults().empty()) << "now it overlaps the next load";
-  EXPECT_FALSE(hand.book().fault_of({PlanList::loads, 2}).isEmpty());
+  EXPECT_FALSE(hand.book().fault_of({PlanList::loads, 1}).isEmpty());
   EXPECT_TRUE(hand.book().fault_of({PlanList::loads, 0}).isEmpty());
-  EXPECT_NE(words_of(hand.panel, QStringLiteral("burn_warning")).indexOf(QStringLiteral("Load 3")), -1);
-  hand.book().select(PlanRef{PlanList::loads, 2});
+  EXPECT_NE(words_of(hand.panel, QStringLiteral("burn_warning")).indexOf(QStringLiteral("Load 2")), -1);
+  hand.book().select(PlanRef{PlanList::loads, 1});
   EXPECT_EQ(words_of(hand.panel, QStringLiteral("event_fault")).indexOf(QStringLiteral("▲")), 0);
   EXPECT_FALSE(hand.book().running()) << "nothing is computed from a faulty time line";
   hand.book().undo_stack().undo();

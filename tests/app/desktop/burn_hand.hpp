@@ -11,6 +11,7 @@
 #include "app/desktop/theme/theme.hpp"
 #include "panels_support.hpp"
 
+#include <QCoreApplication>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -69,9 +70,11 @@ struct Burner {
   BurnPanel panel;
 };
 
-/// A field of the sheet that stands there now; those of the sheet before go with the next turn of the event loop.
+/// A field of the sheet that stands there now: it comes, and those of the sheet before go, with the next turn of the event
+/// loop.
 template <class Kind = PlanField>
 Kind* plan_field(QWidget& in, const QString& key) {
+  QCoreApplication::processEvents();
   for (auto* field : in.findChildren<Kind*>(QStringLiteral("field:") + key)) {
     if (!field->isHidden() && !field->parentWidget()->isHidden()) return field;
   }
