@@ -37,12 +37,9 @@ PlanReadResult read_events(const std::string& name, const Design& design, const 
 
 ExitStatus burn(const RunOptions& options) {
   const auto library = shipped_library();
-  const ReadResult read = read_design(options.design, *library);
-  if (const auto* fault = std::get_if<FileFault>(&read)) {
-    std::cerr << fault->text() << '\n';
-    return ExitStatus::bad_input;
-  }
-  const Design& design = std::get<DesignDocument>(read).design;
+  const auto document = opened_design(options.design, *library);
+  if (!document) return ExitStatus::bad_input;
+  const Design& design = document->design;
   const PlanReadResult events = read_events(options.events, design, *library);
   if (const auto* fault = std::get_if<FileFault>(&events)) {
     std::cerr << fault->text() << '\n';

@@ -35,28 +35,23 @@ void tell_faults(const Design& design, const Library& library, const Assessment&
 
 ExitStatus check(const CheckOptions& options) {
   const auto library = shipped_library();
-  const ReadResult read = read_design(options.design, *library);
-  if (const auto* fault = std::get_if<FileFault>(&read)) {
-    std::cerr << fault->text() << '\n';
-    return ExitStatus::bad_input;
-  }
-  const auto& document = std::get<DesignDocument>(read);
-  for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
-  const Assessment assessment = assess(document.design, *library);
-  spdlog::info("checked {}: {} pieces, {} findings", options.design, document.design.pieces.size(),
+  const auto document = opened_design(options.design, *library);
+  if (!document) return ExitStatus::bad_input;
+  const Assessment assessment = assess(document->design, *library);
+  spdlog::info("checked {}: {} pieces, {} findings", options.design, document->design.pieces.size(),
                assessment.findings.size());
   // What a power cut does to the fans that run stands above all else; no option leaves it out.
-  const auto cut = assessment.verdict ? run_power_cut(document.design, *library) : std::nullopt;
+  const auto cut = assessment.verdict ? run_power_cut(document->design, *library) : std::nullopt;
   if (options.json) {
-    auto json = assessment_json(document.design, *library, assessment);
+    auto json = assessment_json(document->design, *library, assessment);
     if (cut) json["power_cut_run"] = power_cut_json(*cut);
     std::cout << json.dump(2) << '\n';
   } else {
     if (cut) std::cout << power_cut_text(*cut) << '\n';
-    std::cout << assessment_text(document.design, *library, assessment, options.units);
+    std::cout << assessment_text(document->design, *library, assessment, options.units);
   }
   if (!assessment.verdict) {
-    tell_faults(document.design, *library, assessment, options.units);
+    tell_faults(document->design, *library, assessment, options.units);
     return ExitStatus::bad_input;
   }
   if (options.fail_below && assessment.worst_margin < *options.fail_below * pascal) return ExitStatus::below_limit;

@@ -88,14 +88,9 @@ Answer of_headline(const ExplainOptions& options, const Design& design, const Li
 
 ExitStatus explain(const ExplainOptions& options) {
   const auto library = shipped_library();
-  const ReadResult read = read_design(options.design, *library);
-  if (const auto* fault = std::get_if<FileFault>(&read)) {
-    std::cerr << fault->text() << '\n';
-    return ExitStatus::bad_input;
-  }
-  const auto& document = std::get<DesignDocument>(read);
-  for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
-  const Design& design = document.design;
+  const auto document = opened_design(options.design, *library);
+  if (!document) return ExitStatus::bad_input;
+  const Design& design = document->design;
   const Assessment answer = assess(design, *library);
   const Answer result = options.headline.empty() ? of_piece(options, design, *library, answer)
                                                  : of_headline(options, design, *library, answer);

@@ -22,14 +22,9 @@ struct FindingsOptions {
 
 ExitStatus tell_findings(const FindingsOptions& options) {
   const auto library = shipped_library();
-  const ReadResult read = read_design(options.design, *library);
-  if (const auto* fault = std::get_if<FileFault>(&read)) {
-    std::cerr << fault->text() << '\n';
-    return ExitStatus::bad_input;
-  }
-  const auto& document = std::get<DesignDocument>(read);
-  for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
-  const Design& design = document.design;
+  const auto document = opened_design(options.design, *library);
+  if (!document) return ExitStatus::bad_input;
+  const Design& design = document->design;
   const auto findings = all_findings(design, *library, assess(design, *library));
   if (options.json) {
     nlohmann::ordered_json json = {{"title", design.title}, {"findings", nlohmann::ordered_json::array()}};

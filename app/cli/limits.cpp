@@ -45,14 +45,9 @@ std::vector<Told> search_all(const LimitsOptions& options, const Design& design,
 
 ExitStatus tell_limits(const LimitsOptions& options) {
   const auto library = shipped_library();
-  const ReadResult read = read_design(options.design, *library);
-  if (const auto* fault = std::get_if<FileFault>(&read)) {
-    std::cerr << fault->text() << '\n';
-    return ExitStatus::bad_input;
-  }
-  const auto& document = std::get<DesignDocument>(read);
-  for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
-  const Design& design = document.design;
+  const auto document = opened_design(options.design, *library);
+  if (!document) return ExitStatus::bad_input;
+  const Design& design = document->design;
   AssessOptions quick;
   quick.operating_points = false;
   const bool has_answer = assess(design, *library, quick).verdict.has_value();

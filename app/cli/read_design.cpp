@@ -6,6 +6,9 @@
 
 #include <fmt/format.h>
 
+#include <iostream>
+#include <utility>
+
 namespace fluewright {
 
 ReadResult read_design(const std::string& name, const Library& library) {
@@ -18,6 +21,17 @@ ReadResult read_design(const std::string& name, const Library& library) {
     known += (known.empty() ? "" : ", ") + demo.id;
   }
   return FileFault{{fmt::format("There is no demo “{}”; it must be one of {}.", id, known)}};
+}
+
+std::optional<DesignDocument> opened_design(const std::string& name, const Library& library) {
+  ReadResult read = read_design(name, library);
+  if (const auto* fault = std::get_if<FileFault>(&read)) {
+    std::cerr << fault->text() << '\n';
+    return std::nullopt;
+  }
+  auto& document = std::get<DesignDocument>(read);
+  for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
+  return std::move(document);
 }
 
 }  // namespace fluewright

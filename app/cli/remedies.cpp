@@ -27,13 +27,8 @@ struct RemediesOptions {
 
 ExitStatus tell_remedies(const RemediesOptions& options) {
   const auto library = shipped_library();
-  const ReadResult read = read_design(options.design, *library);
-  if (const auto* fault = std::get_if<FileFault>(&read)) {
-    std::cerr << fault->text() << '\n';
-    return ExitStatus::bad_input;
-  }
-  const auto& document = std::get<DesignDocument>(read);
-  for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
+  const auto document = opened_design(options.design, *library);
+  if (!document) return ExitStatus::bad_input;
   PriceList prices = shipped_prices();
   if (!options.prices.empty()) {
     auto own = read_price_file(options.prices);
@@ -46,14 +41,14 @@ ExitStatus tell_remedies(const RemediesOptions& options) {
   RemedyList list;
   {
     Progress progress("trying");
-    RemedySearch search{document.design, *library, prices, !options.singles, {}, {}, {}};
+    RemedySearch search{document->design, *library, prices, !options.singles, {}, {}, {}};
     search.moved_on = [&progress](const SearchState& state) { progress.at(state.tried, state.of); };
     list = search_remedies(search);
   }
   if (options.json) {
-    std::cout << remedies_json(list, document.design, *library, prices).dump(2) << '\n';
+    std::cout << remedies_json(list, document->design, *library, prices).dump(2) << '\n';
   } else {
-    std::cout << remedies_text(list, document.design, *library, prices, options.units, options.most);
+    std::cout << remedies_text(list, document->design, *library, prices, options.units, options.most);
   }
   return list.before ? ExitStatus::computed : ExitStatus::bad_input;
 }

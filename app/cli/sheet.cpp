@@ -50,24 +50,12 @@ ExitStatus told(const PaperFault& fault) {
   return ExitStatus::bad_input;
 }
 
-/// The design, or nothing after saying why.
-std::optional<DesignDocument> opened(const std::string& name, const Library& library) {
-  ReadResult read = read_design(name, library);
-  if (const auto* fault = std::get_if<FileFault>(&read)) {
-    std::cerr << fault->text() << '\n';
-    return std::nullopt;
-  }
-  auto& document = std::get<DesignDocument>(read);
-  for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
-  return std::move(document);
-}
-
 ExitStatus sheet(SheetOptions& options) {
   const auto library = shipped_library();
-  const auto document = opened(options.design, *library);
+  const auto document = opened_design(options.design, *library);
   if (!document) return ExitStatus::bad_input;
   if (!options.before.empty()) {
-    const auto before = opened(options.before, *library);
+    const auto before = opened_design(options.before, *library);
     if (!before) return ExitStatus::bad_input;
     options.paper.before = before->design;
   }
@@ -81,7 +69,7 @@ ExitStatus sheet(SheetOptions& options) {
 
 ExitStatus export_design(const ExportOptions& options) {
   const auto library = shipped_library();
-  const auto document = opened(options.design, *library);
+  const auto document = opened_design(options.design, *library);
   if (!document) return ExitStatus::bad_input;
   const std::filesystem::path path = options.out;
   if (path.extension() == ".csv") return told(write_file(path, parts_csv(document->design, *library)));

@@ -33,16 +33,11 @@ constexpr auto nothing_burns = "The drawing has no complete path with a fire on 
 
 /// The design with its day as asked for; nothing (and said why) where it cannot be read.
 std::optional<Design> read(const StartOptions& options, const Library& library) {
-  ReadResult result = read_design(options.design, library);
-  if (const auto* fault = std::get_if<FileFault>(&result)) {
-    std::cerr << fault->text() << '\n';
-    return std::nullopt;
-  }
-  auto& document = std::get<DesignDocument>(result);
-  for (const std::string& remark : document.remarks) std::cerr << remark << '\n';
-  if (options.outdoors) document.design.site.outdoor_temperature = celsius(*options.outdoors);
-  if (options.room) document.design.room.temperature = celsius(*options.room);
-  return std::move(document.design);
+  auto document = opened_design(options.design, library);
+  if (!document) return std::nullopt;
+  if (options.outdoors) document->design.site.outdoor_temperature = celsius(*options.outdoors);
+  if (options.room) document->design.room.temperature = celsius(*options.room);
+  return std::move(document->design);
 }
 
 /// What a power cut does to the fans that the design runs stands above all else.

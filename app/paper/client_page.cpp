@@ -62,7 +62,7 @@ std::vector<Sheet> client_page(const Dossier& dossier, const PaperOptions& optio
   flow.paragraph(verdict_sentence(dossier), Type::strong);
   add_missing(flow, dossier);
   if (dossier.design().pieces.empty()) return flow.finish();
-  const auto curve = dossier.complete() ? margin_against_length(dossier.design(), dossier.library()) : std::nullopt;
+  const auto curve = length_curve(dossier);
   constexpr double plot_height = 66.0;
   // The picture takes what the rest leaves.
   const double below = (curve ? plot_height + 18.0 : 0.0) + (options.before ? 48.0 : 0.0);

@@ -3,8 +3,8 @@
 #pragma once
 
 #include "app/paper/dossier.hpp"
+#include "app/paper/length_curve.hpp"
 #include "app/paper/mark.hpp"
-#include "engine/bill/run_length.hpp"
 
 namespace fluewright::paper {
 

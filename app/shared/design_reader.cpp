@@ -5,6 +5,7 @@
 #include "app/shared/fan_file.hpp"
 #include "app/shared/field_check.hpp"
 #include "app/shared/file_units.hpp"
+#include "app/shared/file_value.hpp"
 #include "app/shared/house_keys.hpp"
 #include "app/shared/json_text.hpp"
 #include "app/shared/schema_check.hpp"
@@ -22,11 +23,6 @@ namespace fluewright {
 namespace {
 
 using nlohmann::ordered_json;
-
-std::string text_in(const ordered_json& object, const char* key) {
-  const auto found = object.find(key);
-  return found == object.end() ? std::string{} : found->get<std::string>();
-}
 
 /// Builds the design from JSON that follows the schema, and gathers everything that is wrong on the way.
 class Reader {
@@ -48,27 +44,12 @@ class Reader {
   void read_acknowledged();
   void read_building();
   void read_others();
-  std::optional<FieldValue> read_value(const ordered_json& json, const FieldSpec& spec, const std::string& subject);
 
   const ordered_json& file_;
   const Library& library_;
   DesignDocument document_;
   std::vector<std::string> faults_;
 };
-
-/// A number or word as the catalogue's field wants it; a fault otherwise.
-std::optional<FieldValue> Reader::read_value(const ordered_json& json, const FieldSpec& spec,
-                                             const std::string& subject) {
-  std::optional<FieldValue> value;
-  if (is_word_kind(spec.kind)) {
-    if (json.is_string()) value = json.get<std::string>();
-  } else if (json.is_number()) {
-    value = from_file_number(json.get<double>(), spec.kind, spec.key);
-  }
-  if (value && is_allowed(*value, spec)) return value;
-  faults_.push_back(fmt::format("{}: {} is not allowed; it must be {}.", subject, quoted(json), allowed_in_file(spec)));
-  return std::nullopt;
-}
 
 void Reader::read_conditions() {
   for (const char* section : {"site", "room", "fire", "house"}) {
@@ -86,7 +67,7 @@ void Reader::read_conditions() {
         condition.set(document_.design, spec.fallback);
         continue;
       }
-      if (auto value = read_value(*given, spec, fmt::format("{}, {}", section, key))) {
+      if (auto value = value_in_file(*given, spec, fmt::format("{}, {}", section, key), faults_)) {
         condition.set(document_.design, *value);
       }
       kept.erase(key);
@@ -117,7 +98,7 @@ void Reader::read_fields(const ordered_json& json, const std::string& owner, Pie
       const std::string key = file_key(spec.kind, spec.key);
       const auto given = json.find(key);
       if (given == json.end()) continue;
-      if (auto value = read_value(*given, spec, fmt::format("{}, {}", owner, key))) piece.fields[spec.key] = *value;
+      if (auto value = value_in_file(*given, spec, fmt::format("{}, {}", owner, key), faults_)) piece.fields[spec.key] = *value;
       rest.erase(key);
     }
     for (const auto& [key, value] : rest.items()) {

@@ -5,6 +5,7 @@
 #include "app/shared/direction_words.hpp"
 #include "app/shared/field_check.hpp"
 #include "app/shared/file_units.hpp"
+#include "app/shared/file_value.hpp"
 #include "app/shared/schema_check.hpp"
 #include "app/shared/unknown_keys.hpp"
 
@@ -19,25 +20,7 @@ namespace {
 using nlohmann::ordered_json;
 using Faults = std::vector<std::string>;
 
-std::string text_in(const ordered_json& object, const char* key) {
-  const auto found = object.find(key);
-  return found == object.end() ? std::string{} : found->get<std::string>();
-}
-
 std::string key_of(const FieldSpec& spec) { return file_key(spec.kind, spec.key); }
-
-std::optional<FieldValue> value_in(const ordered_json& json, const FieldSpec& spec, const std::string& subject,
-                                   Faults& faults) {
-  std::optional<FieldValue> value;
-  if (is_word_kind(spec.kind)) {
-    if (json.is_string()) value = json.get<std::string>();
-  } else if (json.is_number()) {
-    value = from_file_number(json.get<double>(), spec.kind, spec.key);
-  }
-  if (value && is_allowed(*value, spec)) return value;
-  faults.push_back(fmt::format("{}: {} is not allowed; it must be {}.", subject, quoted(json), allowed_in_file(spec)));
-  return std::nullopt;
-}
 
 class PointsReader {
  public:
@@ -48,11 +31,11 @@ class PointsReader {
     const std::string at = fmt::format("{}, points.{}", owner_, points_.size());
     FanPoint point;
     const ordered_json& flow = json.at(key_of(flow_));
-    if (const auto value = value_in(flow, flow_, at + "." + key_of(flow_), faults_)) {
+    if (const auto value = value_in_file(flow, flow_, at + "." + key_of(flow_), faults_)) {
       point.flow = std::get<VolumeFlow>(*value);
       check_order(point.flow, flow, at + "." + key_of(flow_));
     }
-    if (const auto value = value_in(json.at(key_of(head_)), head_, at + "." + key_of(head_), faults_)) {
+    if (const auto value = value_in_file(json.at(key_of(head_)), head_, at + "." + key_of(head_), faults_)) {
       point.head = std::get<Pressure>(*value);
     }
     ordered_json kept_here = ordered_json::object();
@@ -110,7 +93,7 @@ FanSheet read_fan_sheet(const ordered_json& json, const Library& library, Faults
     const auto given = json.find(key_of(spec));
     field.set(sheet, spec.fallback);
     if (given == json.end()) continue;
-    if (const auto value = value_in(*given, spec, fmt::format("{}, {}", owner, key_of(spec)), faults)) {
+    if (const auto value = value_in_file(*given, spec, fmt::format("{}, {}", owner, key_of(spec)), faults)) {
       field.set(sheet, *value);
     }
     rest.erase(key_of(spec));

@@ -92,7 +92,7 @@ std::string physics_sentence(const Finding& f, const FindingArguments& a) {
       return fmt::format("{}: the flue is up to {} above the room here, so a leaky joint lets smoke into the room.",
                          a.piece(), a.value());
     case FindingCode::wet_wall:
-      return fmt::format("{}: its wall is below the dew point from {} in; water forms there and runs down.", a.piece(),
+      return fmt::format("{}: from {} into it the wall is below the dew point; water forms there and runs down.", a.piece(),
                          a.value(Meaning::run_length));
     case FindingCode::short_of_air:
       return fmt::format("The fire is starved: it settles at {} times the air it needs, and under 1.5 it smokes.",

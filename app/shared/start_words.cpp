@@ -50,6 +50,17 @@ std::string grams_text(Mass mass) {
   return mass < 1.0 * kilogram ? fmt::format("{:.0f} g", in(mass, gram)) : fmt::format("{:.2f} kg", in(mass, kilogram));
 }
 
+namespace {
+
+/// "5 °C warmer", "3 °C colder" than outdoors.
+std::string apart(TemperatureDifference room_over_outdoors, UnitSystem units) {
+  const bool warmer = room_over_outdoors >= TemperatureDifference{};
+  const TemperatureDifference size = warmer ? room_over_outdoors : TemperatureDifference(-room_over_outdoors);
+  return show(size, units).text() + (warmer ? " warmer" : " colder");
+}
+
+}  // namespace
+
 std::string limit_sentence(const StartLimit& limit, UnitSystem units) {
   const std::string room = show(limit.room, units).text();
   const std::string so_far = limit.known ? "" : " So far; not every cell of that row is computed.";
@@ -62,12 +73,9 @@ std::string limit_sentence(const StartLimit& limit, UnitSystem units) {
   if (!limit.enough) {
     return fmt::format("In a room at {} kindling is enough on no day of the map: it {}.{}", room, needs, so_far);
   }
-  const TemperatureDifference middle = 0.5 * (*limit.enough + *limit.not_enough);
-  return fmt::format(
-      "In a room at {}: as long as the room is at least {} warmer than outdoors kindling is enough; "
-      "from {} over outdoors down it {} (outdoors {} and above). The change lies near {}.{}",
-      room, show(*limit.enough, units).text(), show(*limit.not_enough, units).text(), needs, outdoors(*limit.not_enough),
-      show(middle, units).text(), so_far);
+  return fmt::format("In a room at {} kindling is enough up to {} outdoors, the room {}; from {} outdoors, the room {}, it {}.{}",
+                     room, outdoors(*limit.enough), apart(*limit.enough, units), outdoors(*limit.not_enough),
+                     apart(*limit.not_enough, units), needs, so_far);
 }
 
 std::string map_assumptions(const StartQuestion& q, UnitSystem units) {

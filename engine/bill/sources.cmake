@@ -3,5 +3,4 @@ set(ROOM_SOURCES
     packing.cpp
     parts_list.cpp
     prism.cpp
-    run_length.cpp
     upkeep.cpp)

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/solve/network_run.hpp"
 
+#include "engine/solve/flow_scan.hpp"
+
 #include <boost/math/tools/toms748_solve.hpp>
 
 #include <algorithm>
@@ -12,12 +14,6 @@
 namespace fluewright {
 namespace {
 
-/// Flows tried at the cap, as shares of the flue gas at `widest_excess_air`; the same as for a series path.
-constexpr std::array scan_shares{0.002, 0.006, 0.015, 0.03, 0.055, 0.09, 0.13, 0.18, 0.24, 0.31, 0.40, 0.52, 0.70, 1.0};
-constexpr double widest_excess_air = 10.0;
-/// The scan widens by this factor until friction has the last word, so many times at most.
-constexpr double widening = 1.8;
-constexpr int widenings = 12;
 /// A sample that cannot be reached in one step is reached in halves, so often at most.
 constexpr int halvings = 4;
 /// While looking a hundredth of a pascal will do.

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/solve/operating_points.hpp"
 
+#include "engine/solve/flow_scan.hpp"
+
 #include <boost/math/tools/toms748_solve.hpp>
 
 #include <algorithm>
@@ -12,12 +14,6 @@
 namespace fluewright {
 namespace {
 
-/// Flows tried, as shares of the flow at `widest_excess_air`; dense where cold paths have their second state.
-constexpr std::array scan_shares{0.002, 0.006, 0.015, 0.03, 0.055, 0.09, 0.13, 0.18, 0.24, 0.31, 0.40, 0.52, 0.70, 1.0};
-constexpr double widest_excess_air = 10.0;
-/// The scan widens by this factor until friction has the last word, so many times at most.
-constexpr double widening = 1.8;
-constexpr int widenings = 12;
 /// Bits to which a root is first found on the coarse path, then on the fine one.
 constexpr int rough_bits = 20;
 constexpr int fine_bits = 36;

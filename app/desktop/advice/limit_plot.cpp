@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/advice/limit_plot.hpp"
 
+#include "app/desktop/plot/plot_axes.hpp"
 #include "app/desktop/theme/theme.hpp"
 
 #include <QEvent>
@@ -32,7 +33,7 @@ QString axis_title(LimitKind kind, UnitSystem units) {
   if (kind == LimitKind::smallest_bore) unit = unit_name(Meaning::small_length, units);
   if (kind == LimitKind::longest_bench || kind == LimitKind::shortest_stack) unit = unit_name(Meaning::run_length, units);
   if (kind == LimitKind::coldest_bench || kind == LimitKind::weakest_difference) unit = unit_name(Meaning::temperature, units);
-  return unit.empty() ? words : QStringLiteral("%1 [%2]").arg(words, QString::fromStdString(unit));
+  return unit.empty() ? words : QStringLiteral("%1, %2").arg(words, QString::fromStdString(unit));
 }
 
 }  // namespace
@@ -59,23 +60,8 @@ struct LimitPlot::Drawing {
 };
 
 void LimitPlot::Drawing::style() {
-  const Inks& inks = theme().inks;
-  plot.setBackground(QBrush(inks.paper));
-  for (QCPAxis* axis : {plot.xAxis, plot.yAxis}) {
-    axis->setBasePen(QPen(inks.hairline));
-    axis->setTickPen(QPen(inks.hairline));
-    axis->setSubTickPen(Qt::NoPen);
-    axis->setTickLabelColor(inks.faint_ink);
-    axis->setLabelColor(inks.faint_ink);
-    axis->setTickLabelFont(type(TypeRole::caption));
-    axis->setLabelFont(type(TypeRole::caption));
-    axis->setLabelPadding(2);
-    axis->grid()->setPen(QPen(inks.grid_strong, 1));
-    axis->grid()->setZeroLinePen(QPen(inks.hairline, 1));
-    axis->ticker()->setTickCount(5);
-    axis->setVisible(answer.has_value());
-  }
-  plot.xAxis->grid()->setVisible(false);
+  style_axes(plot, 5);
+  for (QCPAxis* axis : {plot.xAxis, plot.yAxis}) axis->setVisible(answer.has_value());
 }
 
 void LimitPlot::Drawing::write(const QString& words, const QColor& ink, double x, double y, Qt::Alignment side) {
@@ -136,7 +122,7 @@ void LimitPlot::Drawing::redraw() {
   }
   const Inks& inks = theme().inks;
   plot.xAxis->setLabel(axis_title(answer->kind, units));
-  plot.yAxis->setLabel(QStringLiteral("Draft to spare [%1]").arg(QString::fromStdString(unit_name(Meaning::pressure, units))));
+  plot.yAxis->setLabel(QStringLiteral("Draft to spare, %1").arg(QString::fromStdString(unit_name(Meaning::pressure, units))));
   const double wanted = in_shown_unit(answer->wanted, units);
   double low = std::min(0.0, wanted);
   double high = std::max(0.0, wanted);

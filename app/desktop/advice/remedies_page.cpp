@@ -79,7 +79,9 @@ RemediesPage::RemediesPage(Document& document, PriceList prices, QWidget* parent
     table_->horizontalHeader()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
   }
   table_->horizontalHeader()->setSectionResizeMode(change, QHeaderView::Stretch);
-  table_->horizontalHeader()->setSectionResizeMode(mends, QHeaderView::Stretch);
+  // What to do is read first and takes what room there is; the rest of a long list stands in its tip.
+  table_->horizontalHeader()->setSectionResizeMode(mends, QHeaderView::Interactive);
+  table_->setColumnWidth(mends, 24 * fontMetrics().averageCharWidth());
   words_->setProperty("role", "caption");
   words_->setObjectName(QStringLiteral("remedies_state"));
   words_->setMinimumWidth(1);

@@ -3,6 +3,7 @@
 #include "app/desktop/desk/winding_dialog.hpp"
 
 #include "app/desktop/editors/edit_words.hpp"
+#include "app/desktop/fields/length_spec.hpp"
 #include "app/desktop/fields/quantity_field.hpp"
 
 #include <QComboBox>
@@ -15,21 +16,6 @@
 #include <QVBoxLayout>
 
 namespace fluewright {
-
-namespace {
-
-FieldSpec length_spec(const char* key, const QString& label, Length value, Length low, Length high) {
-  FieldSpec spec;
-  spec.key = key;
-  spec.label = label.toStdString();
-  spec.kind = FieldKind::length;
-  spec.fallback = value;
-  spec.lowest = low;
-  spec.highest = high;
-  return spec;
-}
-
-}  // namespace
 
 void ask_for_winding(DeskVerbs verbs, QWidget* parent) {
   Board& board = verbs.board();

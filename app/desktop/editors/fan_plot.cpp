@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/editors/fan_plot.hpp"
 
+#include "app/desktop/plot/plot_axes.hpp"
 #include "app/desktop/theme/theme.hpp"
 
 #include <QEvent>
@@ -37,22 +38,7 @@ struct FanPlot::Drawing {
   }
 
   void style() {
-    const Inks& inks = theme().inks;
-    plot.setBackground(QBrush(inks.paper));
-    for (QCPAxis* axis : {plot.xAxis, plot.yAxis}) {
-      axis->setBasePen(QPen(inks.hairline));
-      axis->setTickPen(QPen(inks.hairline));
-      axis->setSubTickPen(Qt::NoPen);
-      axis->setTickLabelColor(inks.faint_ink);
-      axis->setLabelColor(inks.faint_ink);
-      axis->setTickLabelFont(type(TypeRole::caption));
-      axis->setLabelFont(type(TypeRole::caption));
-      axis->setLabelPadding(2);
-      axis->grid()->setPen(QPen(inks.grid_strong, 1));
-      axis->grid()->setZeroLinePen(QPen(inks.hairline, 1));
-      axis->ticker()->setTickCount(4);
-    }
-    plot.xAxis->grid()->setVisible(false);
+    style_axes(plot, 4);
   }
 
   QCPGraph* graph(const QPen& pen) {

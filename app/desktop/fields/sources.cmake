@@ -3,6 +3,7 @@ set(ROOM_SOURCES
     field.hpp
     field_words.cpp
     field_words.hpp
+    length_spec.hpp
     make_field.cpp
     make_field.hpp
     pick_field.cpp

@@ -1,6 +1,8 @@
 set(ROOM_SOURCES
     line_plot.cpp
     line_plot.hpp
+    plot_axes.cpp
+    plot_axes.hpp
     plot_inks.cpp
     plot_inks.hpp
     plot_labels.cpp

@@ -3,6 +3,7 @@
 #include "app/desktop/start/starter_dialog.hpp"
 
 #include "app/desktop/editors/edit_words.hpp"
+#include "app/desktop/fields/length_spec.hpp"
 #include "app/desktop/fields/quantity_field.hpp"
 #include "app/desktop/start/design_thumbnail.hpp"
 #include "app/shared/words.hpp"
@@ -25,17 +26,6 @@ namespace {
 constexpr std::array metric_bores{100, 125, 150, 175, 200, 250};  // mm
 constexpr std::array imperial_bores{4, 5, 6, 7, 8, 10};           // in
 constexpr QSize picture_size(360, 300);
-
-FieldSpec length_spec(const char* key, const QString& label, Length value, Length low, Length high) {
-  FieldSpec spec;
-  spec.key = key;
-  spec.label = label.toStdString();
-  spec.kind = FieldKind::length;
-  spec.fallback = value;
-  spec.lowest = low;
-  spec.highest = high;
-  return spec;
-}
 
 }  // namespace
 

@@ -1,11 +1,12 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/bill/upkeep.hpp"
-#include <gtest/gtest.h>
-#include "app/shared/design_file.hpp"
-#include "engine/bill/run_length.hpp"
 
+#include "app/shared/design_file.hpp"
+#include "app/shared/library_reader.hpp"
 #include "tests/engine/layout/chain.hpp"
+
+#include <gtest/gtest.h>
 
 namespace fluewright {
 namespace {
@@ -69,26 +70,6 @@ TEST(Clearances, FollowWhatThePieceIsMadeOf) {
   EXPECT_NEAR(of("p11"), 18.0, 1e-9);  // stove pipe
   EXPECT_NEAR(of("p12"), 2.0, 1e-9);   // insulated chimney
   EXPECT_NEAR(of("p6"), 4.0, 1e-9);    // bench
-}
-
-TEST(RunLength, GoesThroughTheDesignItselfAndNamesWhereItStopsDrawing) {
-  const Design design = demo("bench_spring_200");
-  const auto curve = margin_against_length(design, library());
-  ASSERT_TRUE(curve.has_value());
-  const Assessment answer = assess(design, library());
-  EXPECT_EQ(in(curve->yours.margin, pascal), in(answer.worst_margin, pascal));
-  for (std::size_t i = 1; i < curve->points.size(); ++i) {
-    EXPECT_GT(in(curve->points[i].bench, metre), in(curve->points[i - 1].bench, metre));
-  }
-  ASSERT_TRUE(curve->longest.has_value());
-  // Spring sits just above nothing: the longest that draws is a little longer than what is drawn.
-  EXPECT_EQ(*curve->longest > curve->yours.bench, answer.worst_margin >= Pressure{});
-}
-
-TEST(RunLength, HasNoCurveForAnUnfinishedPath) {
-  Design design = demo("bench_small_150");
-  design.joints.erase(design.joints.begin());
-  EXPECT_FALSE(margin_against_length(design, library()).has_value());
 }
 
 }  // namespace
