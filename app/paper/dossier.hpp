@@ -20,7 +20,9 @@ struct Corner {
 /// A design with all that is known of it: made once, read by every page.
 class Dossier {
  public:
+  /// Design and library must outlive it.
   Dossier(const Design& design, const Library& library, UnitSystem units);
+  Dossier(Design&& design, const Library& library, UnitSystem units) = delete;
 
   [[nodiscard]] const Design& design() const { return design_; }
   [[nodiscard]] const Library& library() const { return library_; }

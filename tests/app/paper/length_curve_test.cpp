@@ -9,7 +9,8 @@ namespace fluewright::paper {
 namespace {
 
 TEST(TheLengthCurve, GoesThroughTheDesignItselfAndNamesWhereItStopsDrawing) {
-  const Dossier dossier(demo("bench_spring_200"), library(), UnitSystem::metric);
+  const Design design = demo("bench_spring_200");
+  const Dossier dossier(design, library(), UnitSystem::metric);
   const auto curve = length_curve(dossier);
   ASSERT_TRUE(curve);
   EXPECT_EQ(in(curve->yours.margin, pascal), in(dossier.answer().worst_margin, pascal));
