@@ -92,7 +92,7 @@ class Entry {
 };
 
 constexpr Ratio share_unit = 1.0;
-const VolumeFlow cubic_metre_per_hour = cubic_metre / hour;
+const VolumeFlow exhaust_unit = cubic_metre / hour;
 constexpr SpecificEnergy megajoule_per_kilogram = 1e6 * joule_per_kilogram;
 
 void read_priming(Entry& e, PrimingFire& p) {
@@ -182,7 +182,7 @@ void read_all(Entry& top, BurnPlan& plan, const fs::path& folder) {
   });
   top.list("hoods", plan.hoods, [](Entry& e, HoodSwitch& h) {
     e.put("at_min", minute, h.at);
-    e.put("exhaust_m3_h", cubic_metre_per_hour, h.exhaust);
+    e.put("exhaust_m3_h", exhaust_unit, h.exhaust);
   });
   top.list("power_cuts", plan.cuts, [](Entry& e, PowerCut& c) {
     e.put("at_min", minute, c.at);
@@ -251,7 +251,7 @@ std::string write_plan_text(const BurnPlan& plan) {
     return json;
   });
   list("hoods", plan.hoods, [](const HoodSwitch& h) {
-    return ordered_json{{"at_min", minutes(h.at)}, {"exhaust_m3_h", in(h.exhaust, cubic_metre_per_hour)}};
+    return ordered_json{{"at_min", minutes(h.at)}, {"exhaust_m3_h", in(h.exhaust, exhaust_unit)}};
   });
   list("power_cuts", plan.cuts, [](const PowerCut& c) {
     return ordered_json{{"at_min", minutes(c.at)}, {"lasts_min", minutes(c.lasts)}};

@@ -13,7 +13,6 @@ namespace {
 
 using nlohmann::ordered_json;
 
-constexpr std::size_t line_width = 96;
 
 }  // namespace
 
@@ -35,11 +34,11 @@ std::string findings_text(const std::vector<Finding>& findings, const Design& de
   for (const Finding& finding : findings) {
     const std::string said = fmt::format("{}: {}", word(finding.severity), sentence(finding, design, library, units));
     if (const Acknowledgement* acknowledged = acknowledgement_of(finding, design)) {
-      settled += wrapped(said, line_width, 2, 2) + wrapped("acknowledged: " + acknowledged->reason, line_width, 6, 2);
+      settled += wrapped(said, report_width, 2, 2) + wrapped("acknowledged: " + acknowledged->reason, report_width, 6, 2);
       continue;
     }
-    open += wrapped(said, line_width, 2, 2) + wrapped(why_it_matters(finding.code), line_width, 6) +
-            wrapped("source: " + finding_source_words(finding), line_width, 6, 2);
+    open += wrapped(said, report_width, 2, 2) + wrapped(why_it_matters(finding.code), report_width, 6) +
+            wrapped("source: " + finding_source_words(finding), report_width, 6, 2);
   }
   if (open.empty()) open = "  nothing\n";
   return settled.empty() ? open : open + "\nAcknowledged\n" + settled;

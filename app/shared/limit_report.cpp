@@ -14,7 +14,6 @@ namespace {
 
 using nlohmann::ordered_json;
 
-constexpr std::size_t line_width = 96;
 
 struct LimitWords {
   LimitKind kind;
@@ -156,7 +155,7 @@ ordered_json limit_json(const LimitAnswer& answer, const Design& design) {
 }
 
 std::string limit_text(const LimitAnswer& answer, const Design& design, UnitSystem units) {
-  std::string text = std::string(limit_title(answer.kind)) + "\n" + wrapped(limit_sentence(answer, design, units), line_width, 2, 2);
+  std::string text = std::string(limit_title(answer.kind)) + "\n" + wrapped(limit_sentence(answer, design, units), report_width, 2, 2);
   TextTable table;
   table.row({std::string(limit_axis(answer.kind)), "margin", ""});
   for (const LimitPoint& point : answer.curve) {

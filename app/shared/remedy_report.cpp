@@ -16,7 +16,6 @@ namespace {
 
 using nlohmann::ordered_json;
 
-constexpr std::size_t line_width = 96;
 
 ordered_json outcome_json(const Outcome& outcome) {
   return {{"verdict", word(outcome.verdict)},
@@ -90,16 +89,16 @@ std::string remedies_text(const RemedyList& list, const Design& design, const Li
                           UnitSystem units, std::size_t most) {
   std::string text = (design.title.empty() ? "Untitled" : design.title) + "\n";
   if (!list.before) return text + "  The drawing has no answer yet; its faults come first (fluewright-cli findings).\n";
-  text += wrapped("now: " + outcome_line(*list.before, units), line_width, 2, 2) + "\n";
+  text += wrapped("now: " + outcome_line(*list.before, units), report_width, 2, 2) + "\n";
   std::size_t number = 0;
   for (const TriedRemedy& tried : list.remedies) {
     if (number == most) break;
-    text += wrapped(fmt::format("{}. {}", ++number, remedy_sentence(tried.remedy, design, library, units)), line_width, 2, 3);
+    text += wrapped(fmt::format("{}. {}", ++number, remedy_sentence(tried.remedy, design, library, units)), report_width, 2, 3);
     text += wrapped(outcome_line(tried.after, units) + ", parts " +
                         money_text(tried.after.parts - list.before->parts, prices.currency),
-                    line_width, 5, 2);
-    if (!tried.mended.empty()) text += wrapped("mends: " + titles(tried.mended), line_width, 5, 2);
-    if (!tried.raised.empty()) text += wrapped("raises: " + titles(tried.raised), line_width, 5, 2);
+                    report_width, 5, 2);
+    if (!tried.mended.empty()) text += wrapped("mends: " + titles(tried.mended), report_width, 5, 2);
+    if (!tried.raised.empty()) text += wrapped("raises: " + titles(tried.raised), report_width, 5, 2);
   }
   if (list.remedies.empty()) text += "  Nothing that was tried brings anything.\n";
   text += fmt::format("\n  {} tried, {} worth a look. Prices: {}.\n", list.state.tried, list.remedies.size(), prices.citation.source);

@@ -14,7 +14,6 @@ namespace fluewright {
 
 namespace {
 
-constexpr std::size_t line_width = 96;
 constexpr std::size_t step_in = 2;
 
 /// A part of the report: a heading and what stands under it. Nothing at all if nothing stands there.
@@ -192,9 +191,9 @@ std::string finding_lines(const Design& design, const Library& library, const As
   std::string lines;
   for (const Finding& finding : assessment.findings) {
     const std::string text = fmt::format("{}: {}", word(finding.severity), sentence(finding, design, library, units));
-    lines += wrapped(text, line_width, step_in, step_in);
+    lines += wrapped(text, report_width, step_in, step_in);
     if (const Acknowledgement* acknowledged = acknowledgement_of(finding, design)) {
-      lines += wrapped("acknowledged: " + acknowledged->reason, line_width, 2 * step_in, step_in);
+      lines += wrapped("acknowledged: " + acknowledged->reason, report_width, 2 * step_in, step_in);
     }
   }
   return lines;
@@ -202,7 +201,7 @@ std::string finding_lines(const Design& design, const Library& library, const As
 
 std::string caution_lines() {
   std::string lines;
-  for (const std::string& caution : cautions()) lines += wrapped("- " + caution, line_width, step_in, step_in);
+  for (const std::string& caution : cautions()) lines += wrapped("- " + caution, report_width, step_in, step_in);
   return lines;
 }
 
@@ -211,7 +210,7 @@ std::string caution_lines() {
 std::string assessment_text(const Design& design, const Library& library, const Assessment& assessment,
                             UnitSystem units) {
   std::string text = (design.title.empty() ? "Untitled" : design.title) + "\n";
-  text += wrapped(design.scene, line_width, step_in);
+  text += wrapped(design.scene, report_width, step_in);
   text += part("Does it draw?", verdict_line(assessment, units));
   text += part("Draft to spare at the wanted fire", margin_table(assessment, units));
   text += part("Where it settles", running_table(assessment, units));

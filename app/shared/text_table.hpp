@@ -23,6 +23,9 @@ class TextTable {
 /// How many characters a UTF-8 text has.
 [[nodiscard]] std::size_t characters(std::string_view text);
 
+/// Width of the lines of every report on a terminal.
+inline constexpr std::size_t report_width = 96;
+
 /// The text in lines of at most `width` characters, broken at spaces, each behind `indent` spaces; all but the first
 /// stand `hanging` further in.
 [[nodiscard]] std::string wrapped(std::string_view text, std::size_t width, std::size_t indent,

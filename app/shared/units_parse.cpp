@@ -20,9 +20,9 @@ struct TypedUnit {
   UnitRow row;
 };
 
-constexpr double pound = 0.45359237;
-constexpr double ounce = pound / 16.0;
-constexpr double cubic_foot = 0.3048 * 0.3048 * 0.3048;
+constexpr double pound_kg = 0.45359237;
+constexpr double ounce_kg = pound_kg / 16.0;
+constexpr double cubic_foot_m3 = 0.3048 * 0.3048 * 0.3048;
 
 constexpr UnitRow millimetres{"mm", 0.001};
 constexpr UnitRow centimetres{"cm", 0.01};
@@ -58,14 +58,14 @@ constexpr TypedUnit mass_flow_units[] = {
     {"kg/h", {"kg/h", 1.0 / 3600.0}},
     {"kg/hr", {"kg/h", 1.0 / 3600.0}},
     {"kgh", {"kg/h", 1.0 / 3600.0}},
-    {"lb/h", {"lb/h", pound / 3600.0}},
-    {"lb/hr", {"lb/h", pound / 3600.0}},
-    {"lbs/h", {"lb/h", pound / 3600.0}},
-    {"lbs/hr", {"lb/h", pound / 3600.0}},
+    {"lb/h", {"lb/h", pound_kg / 3600.0}},
+    {"lb/hr", {"lb/h", pound_kg / 3600.0}},
+    {"lbs/h", {"lb/h", pound_kg / 3600.0}},
+    {"lbs/hr", {"lb/h", pound_kg / 3600.0}},
     {"g/s", {"g/s", 0.001}},
     {"kg/s", {"kg/s", 1.0}},
     {"g/h", {"g/h", 0.001 / 3600.0}},
-    {"oz/h", {"oz/h", ounce / 3600.0}},
+    {"oz/h", {"oz/h", ounce_kg / 3600.0}},
 };
 constexpr TypedUnit velocity_units[] = {
     {"m/s", {"m/s", 1.0}},           {"km/h", {"km/h", 1.0 / 3.6}},   {"kmh", {"km/h", 1.0 / 3.6}},
@@ -78,20 +78,20 @@ constexpr TypedUnit volume_flow_units[] = {
     {"m3/hr", {"m3/h", 1.0 / 3600.0}},
     {"m3/s", {"m3/s", 1.0}},
     {"l/s", {"L/s", 0.001}},
-    {"cfm", {"cfm", cubic_foot / 60.0}},
-    {"ft3/min", {"cfm", cubic_foot / 60.0}},
-    {"cuft/min", {"cfm", cubic_foot / 60.0}},
+    {"cfm", {"cfm", cubic_foot_m3 / 60.0}},
+    {"ft3/min", {"cfm", cubic_foot_m3 / 60.0}},
+    {"cuft/min", {"cfm", cubic_foot_m3 / 60.0}},
 };
 constexpr TypedUnit volume_units[] = {
     {"m3", {"m3", 1.0}},
     {"l", {"L", 0.001}},
-    {"ft3", {"ft3", cubic_foot}},
-    {"cuft", {"ft3", cubic_foot}},
+    {"ft3", {"ft3", cubic_foot_m3}},
+    {"cuft", {"ft3", cubic_foot_m3}},
 };
 constexpr TypedUnit density_units[] = {
     {"kg/m3", {"kg/m3", 1.0}},
-    {"lb/ft3", {"lb/ft3", pound / cubic_foot}},
-    {"lb/cuft", {"lb/ft3", pound / cubic_foot}},
+    {"lb/ft3", {"lb/ft3", pound_kg / cubic_foot_m3}},
+    {"lb/cuft", {"lb/ft3", pound_kg / cubic_foot_m3}},
 };
 constexpr TypedUnit power_units[] = {{"w", {"W", 1.0}}, {"kw", {"kW", 1000.0}}, {"hp", {"hp", 745.69987158227022}}};
 constexpr TypedUnit ratio_units[] = {{"%", {"%", 0.01}}, {"percent", {"%", 0.01}}};

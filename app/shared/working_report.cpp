@@ -13,7 +13,6 @@ namespace {
 
 using nlohmann::ordered_json;
 
-constexpr std::size_t line_width = 96;
 constexpr std::size_t step_in = 2;
 constexpr std::size_t note_in = 8;
 
@@ -81,7 +80,7 @@ std::string working_text(const Working& working, const Design& design, const Lib
   text += wrapped(
       "SI base units; a temperature in a relation is in kelvin. Values stand to more digits than they mean, so that whoever "
       "works with them gets six back.",
-      line_width, step_in);
+      report_width, step_in);
   std::string part;
   for (const WorkingStep& step : working.steps) {
     if (step.part != part) {
@@ -89,11 +88,11 @@ std::string working_text(const Working& working, const Design& design, const Lib
       text += fmt::format("\n{}\n", part);
     }
     const std::string relation = step.relation.empty() ? "" : fmt::format(" = {}", step.relation);
-    text += wrapped(fmt::format("{}{} = {}", step.symbol, relation, working_cell(step, units)), line_width, step_in);
+    text += wrapped(fmt::format("{}{} = {}", step.symbol, relation, working_cell(step, units)), report_width, step_in);
     std::string notes = step.meaning;
     add_sentence(notes, working_notes(step, design, library));
     if (!working_source(step).empty()) notes += fmt::format(" [{}]", working_source(step));
-    text += wrapped(notes, line_width, note_in);
+    text += wrapped(notes, report_width, note_in);
   }
   return text;
 }

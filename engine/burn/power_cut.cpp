@@ -27,9 +27,9 @@ BurnPlan plan_of(const Design& design, const std::vector<Running>& fans, const P
 }
 
 /// Looks on: before the cut and after it.
-class Watch {
+class CutWatch {
  public:
-  Watch(const PowerCutRules& rules, PowerCutRun& run) : rules_{&rules}, run_{&run} {}
+  CutWatch(const PowerCutRules& rules, PowerCutRun& run) : rules_{&rules}, run_{&run} {}
 
   bool see(const BurnRow& row) {
     const bool enough_burns = row.burning >= rules_->starved_below * row.wanted;
@@ -62,7 +62,7 @@ std::optional<PowerCutRun> run_in_house(Design design, const Library& library, c
   design.room.extra_depressurisation = suction;
   PowerCutRun run;
   run.suction = suction;
-  Watch watch{rules, run};
+  CutWatch watch{rules, run};
   BurnOptions options;
   options.grid = rules.grid;
   options.accuracy = rules.accuracy;

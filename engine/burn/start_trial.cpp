@@ -26,9 +26,9 @@ Time last_help(const BurnPlan& plan, const StartAid& aid, const StartRules& rule
 }
 
 /// Looks on and decides.
-class Watch {
+class TrialWatch {
  public:
-  Watch(const BurnPlan& plan, const StartRules& rules, StartTrial& trial) : plan_{&plan}, rules_{&rules}, trial_{&trial} {
+  TrialWatch(const BurnPlan& plan, const StartRules& rules, StartTrial& trial) : plan_{&plan}, rules_{&rules}, trial_{&trial} {
     trial.wanted = put_in(plan, plan.length);
   }
 
@@ -105,7 +105,7 @@ StartTrial try_start(const Design& design, const Library& library, const StartAi
   trial.aid = aid;
   const BurnPlan plan = start_plan(design, library, aid, rules);
   trial.aid_ends = last_help(plan, aid, rules);
-  Watch watch{plan, rules, trial};
+  TrialWatch watch{plan, rules, trial};
   BurnOptions options;
   options.grid = rules.grid;
   options.accuracy = rules.accuracy;

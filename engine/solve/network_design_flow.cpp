@@ -13,9 +13,9 @@ namespace {
 constexpr int oxygen_rounds = 20;
 constexpr double oxygen_settled = 1e-10;
 /// A state is led to the wanted fire in steps of its flow that are halved where they are too long, so often at most.
-constexpr int halvings = 7;
+constexpr int flow_halvings = 7;
 /// While looking for where to start.
-constexpr NodeTolerance while_starting{1e-3 * pascal, 60};
+constexpr NodeTolerance while_holding{1e-3 * pascal, 60};
 
 /// The stream that the fire needs, by the gas that reaches it in a state.
 HeldFlow fire_flow(const NetworkMarch& march, Ratio excess_air_ratio, const NetworkState& state) {
@@ -42,7 +42,7 @@ std::optional<NetworkSolution> settle_oxygen(const NetworkMarch& march, Ratio ex
 /// From a state in which the fire has one flow to that in which it has another.
 std::optional<NetworkSolution> led_to(const NetworkMarch& march, const HeldFlow& wanted, const NetworkSolution& from,
                                       int halvings_left) {
-  NetworkSolution there = NodeSolver{march}.solve(from, wanted, while_starting);
+  NetworkSolution there = NodeSolver{march}.solve(from, wanted, while_holding);
   if (there.converged) return there;
   if (halvings_left == 0) return std::nullopt;
   const MassFlow now = from.flows[wanted.branch];
@@ -54,8 +54,8 @@ std::optional<NetworkSolution> led_to(const NetworkMarch& march, const HeldFlow&
 std::optional<NetworkSolution> from_free_states(const NetworkMarch& march, Ratio excess_air_ratio) {
   for (const NetworkPoint& point : NetworkRun{march, march}.points()) {
     const HeldFlow wanted = fire_flow(march, excess_air_ratio, point.solution.state);
-    std::optional<NetworkSolution> found = led_to(march, wanted, point.solution, halvings);
-    if (found) return settle_oxygen(march, excess_air_ratio, std::move(*found), while_starting);
+    std::optional<NetworkSolution> found = led_to(march, wanted, point.solution, flow_halvings);
+    if (found) return settle_oxygen(march, excess_air_ratio, std::move(*found), while_holding);
   }
   return std::nullopt;
 }
@@ -64,11 +64,11 @@ std::optional<NetworkSolution> at_wanted_fire(const NetworkMarch& coarse, const 
                                               const NetworkSolution* near) {
   const NodeSolver solver{coarse};
   std::optional<NetworkSolution> rough;
-  if (near != nullptr) rough = settle_oxygen(coarse, excess_air_ratio, *near, while_starting);
+  if (near != nullptr) rough = settle_oxygen(coarse, excess_air_ratio, *near, while_holding);
   if (!rough) {
     const HeldFlow held = fire_flow(coarse, excess_air_ratio, coarse.at_rest());
-    NetworkSolution start = solver.solve_afresh(held.flow, held, while_starting);
-    if (start.converged) rough = settle_oxygen(coarse, excess_air_ratio, std::move(start), while_starting);
+    NetworkSolution start = solver.solve_afresh(held.flow, held, while_holding);
+    if (start.converged) rough = settle_oxygen(coarse, excess_air_ratio, std::move(start), while_holding);
   }
   if (!rough) rough = from_free_states(coarse, excess_air_ratio);
   if (!rough) return std::nullopt;

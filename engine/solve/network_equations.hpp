@@ -17,6 +17,8 @@ struct HeldFlow {
   MassFlow flow{};
 };
 
+[[nodiscard]] inline Eigen::Index index_at(std::size_t i) { return static_cast<Eigen::Index>(i); }
+
 /// The equations of a network at steady flow:
 ///   a branch    p_from + drive - p_to = 0   or, for an opening, flow - C A sqrt(2 rho (p_from - p_to)) = 0
 ///   a node      sum of flows in = 0

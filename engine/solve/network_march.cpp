@@ -8,9 +8,6 @@
 namespace fluewright {
 namespace {
 
-/// Still air is taken as this much flow: the films and friction factors have their limits there.
-constexpr MassFlow still = 1e-9 * kilogram_per_second;
-
 /// A branch with hardly any flow is filled from both ends: within this flow of rest the two gases that its ends offer
 /// give way to one another (chosen: about half a millimetre a second in a 150 mm pipe), so that pressure has no step
 /// where the flow turns round.
@@ -113,7 +110,7 @@ BranchFlow NetworkMarch::walk(std::size_t branch, MassFlow flow, const NetworkSt
   Stream in = stream_at(source, state);
   in.temperature += warmer;
   in.forward = f.forward;
-  in.flow = std::max(MassFlow(way * flow), still);
+  in.flow = std::max(MassFlow(way * flow), still_air);
   if (written.opening) {
     f.totals.exit = in.temperature;
     return f;
@@ -131,7 +128,7 @@ BranchFlow NetworkMarch::walk(std::size_t branch, MassFlow flow, const NetworkSt
   const March march{sliced_->paths[branch], *surround_};
   f.totals = march.run(in, f.fire, after ? *after : *in.gas, sink.kind != EndKind::node, age_);
   // Slower than still the losses go on to nothing in a straight line.
-  const Ratio slower = std::min(1.0, std::abs((flow / still).value()));
+  const Ratio slower = std::min(1.0, std::abs((flow / still_air).value()));
   f.drive = f.totals.buoyancy + f.totals.fan - way * slower * f.totals.loss();
   return f;
 }
@@ -143,7 +140,7 @@ BranchFlow NetworkMarch::respond(std::size_t branch, MassFlow flow, const Networ
   if (!may_turn || abs(flow) >= both_ends) return f;
   const double x = 0.5 * (1.0 + (flow / both_ends).value());
   const double ahead = x * x * (3.0 - 2.0 * x);
-  const BranchFlow other = walk(branch, f.forward ? MassFlow(-still) : still, state, warmer);
+  const BranchFlow other = walk(branch, f.forward ? MassFlow(-still_air) : still_air, state, warmer);
   f.drive = f.forward ? Pressure(ahead * f.drive + (1.0 - ahead) * other.drive)
                       : Pressure((1.0 - ahead) * f.drive + ahead * other.drive);
   return f;
@@ -250,7 +247,7 @@ MarchTotals NetworkMarch::rows(const NetworkState& state, std::size_t branch, Pr
   const Branch& written = network().branches[branch];
   Stream in = stream_at(source_of(written, f.forward), state);
   in.forward = f.forward;
-  in.flow = std::max(f.inflow(), still);
+  in.flow = std::max(f.inflow(), still_air);
   in.total = total;
   in.vapour_left = vapour_left;
   const GasTable after{mixture_of(f.leaving)};

@@ -15,13 +15,13 @@ namespace fluewright {
 namespace {
 
 /// A sample that cannot be reached in one step is reached in halves, so often at most.
-constexpr int halvings = 4;
+constexpr int reach_halvings = 4;
 /// While looking a hundredth of a pascal will do.
 constexpr NodeTolerance while_looking{1e-2 * pascal, 12};
 constexpr NodeTolerance while_starting{1e-2 * pascal, 60};
 constexpr NodeTolerance while_closing_in{1e-7 * pascal, 40};
-constexpr unsigned rough_bits = 16;
-constexpr std::uintmax_t root_evaluations = 40;
+constexpr unsigned close_bits = 16;
+constexpr std::uintmax_t close_evaluations = 40;
 /// Two states are one where every branch's flow agrees to this share of the largest.
 constexpr double strictly_same = 1e-6;
 constexpr double loosely_same = 1e-2;
@@ -102,7 +102,7 @@ NetworkRun::Samples NetworkRun::follow_down() const {
   const NodeSolver solver{*coarse_};
   for (const MassFlow& flow : flows) {
     std::optional<Sample> next;
-    if (!samples.empty()) next = reach(flow, samples.back(), halvings);
+    if (!samples.empty()) next = reach(flow, samples.back(), reach_halvings);
     if (!next) {
       NetworkSolution start = solver.solve_afresh(flow, held_at_cap(*coarse_, flow, coarse_->at_rest()), while_starting);
       if (start.converged) next = Sample{flow, std::move(start)};
@@ -112,12 +112,12 @@ NetworkRun::Samples NetworkRun::follow_down() const {
   if (samples.empty()) return samples;
   // Far out losses win: the residual must be negative forward, positive backward.
   for (int i = 0; i < widenings && samples.front().solution.left_over > Pressure{}; ++i) {
-    auto next = reach(widening * samples.front().flow, samples.front(), halvings);
+    auto next = reach(widening * samples.front().flow, samples.front(), reach_halvings);
     if (!next) break;
     samples.insert(samples.begin(), std::move(*next));
   }
   for (int i = 0; i < widenings && samples.back().solution.left_over < Pressure{}; ++i) {
-    auto next = reach(widening * samples.back().flow, samples.back(), halvings);
+    auto next = reach(widening * samples.back().flow, samples.back(), reach_halvings);
     if (!next) break;
     samples.push_back(std::move(*next));
   }
@@ -154,8 +154,8 @@ std::optional<NetworkSolution> NetworkRun::close_in(const NetworkMarch& march, c
   const double at_low = residual(low);
   const double at_high = residual(high);
   if (lost || !(at_low > 0.0 && at_high <= 0.0)) return std::nullopt;
-  std::uintmax_t evaluations = root_evaluations;
-  const boost::math::tools::eps_tolerance<double> close_enough(rough_bits);
+  std::uintmax_t evaluations = close_evaluations;
+  const boost::math::tools::eps_tolerance<double> close_enough(close_bits);
   (void)boost::math::tools::toms748_solve(residual, low, high, at_low, at_high, close_enough, evaluations);
   if (lost) return std::nullopt;
   return last;

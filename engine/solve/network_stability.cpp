@@ -10,8 +10,6 @@
 namespace fluewright {
 namespace {
 
-Eigen::Index at(std::size_t i) { return static_cast<Eigen::Index>(i); }
-
 /// Inertia of a branch, sum of L/A [1/m]: what its flow resists a change with, per Pa. A hole moves a plug as long as
 /// it is wide.
 double inertia(const Branch& branch) {
@@ -36,8 +34,8 @@ bool NodeSolver::is_stable(const NetworkSolution& solution) const {
   Eigen::VectorXd mass(branches);
   const auto& written = march_->network().branches;
   for (std::size_t b = 0; b < written.size(); ++b) {
-    mass(at(b)) = inertia(written[b]);
-    if (written[b].opening) j.row(at(b)) /= -NetworkEquations::opening_weight * equations.opening_slope(b, x, state);
+    mass(index_at(b)) = inertia(written[b]);
+    if (written[b].opening) j.row(index_at(b)) /= -NetworkEquations::opening_weight * equations.opening_slope(b, x, state);
   }
   if (nodes == 0) return j(0, 0) < 0.0;
 

@@ -10,8 +10,6 @@
 namespace fluewright {
 namespace {
 
-Eigen::Index at(std::size_t i) { return static_cast<Eigen::Index>(i); }
-
 /// A side branch starts with at most this share of the main path's flow: small, but not at rest, as nobody knows yet
 /// which way it runs.
 constexpr double side_share = 0.05;
@@ -20,7 +18,7 @@ constexpr double rough_friction = 0.04;
 
 /// A step is accepted if it takes at least this share off the remainder, is halved otherwise, so many times at most.
 constexpr double least_gain = 0.05;
-constexpr int halvings = 9;
+constexpr int step_halvings = 9;
 /// A kept Jacobian whose step leaves more than this is taken anew.
 constexpr double stalled = 0.5;
 /// No flow changes by more than this many times the largest in one step.
@@ -29,7 +27,7 @@ constexpr double least_longest_step = 2e-3;  // kg/s
 
 /// How often a branch may be turned round to get out of a hollow, and the flow under which none is moving.
 constexpr int most_turns = 3;
-constexpr double least_flow = 1e-4;  // kg/s
+constexpr double moving_flow = 1e-4;  // kg/s
 
 /// Rough resistance of a branch: pressure lost over half the flow squared over density [1/m4].
 double resistance(const Branch& branch) {
@@ -98,7 +96,7 @@ class Newton {
     Eigen::Index most = 0;
     double furthest = 0.0;
     for (Eigen::Index b = 0; b < equations_.branch_count(); ++b) {
-      const double change = std::abs(step(b)) / (std::abs(s_.x(b)) + least_flow);
+      const double change = std::abs(step(b)) / (std::abs(s_.x(b)) + moving_flow);
       if (change > furthest) {
         furthest = change;
         most = b;
@@ -111,10 +109,10 @@ class Newton {
 
   /// One accepted step, or false where nothing helps any more.
   bool advance() {
-    if (try_steps(fresh_ ? halvings : 1)) return true;
+    if (try_steps(fresh_ ? step_halvings : 1)) return true;
     if (fresh_) return false;
     renew_slopes();
-    return try_steps(halvings);
+    return try_steps(step_halvings);
   }
 
   bool try_steps(int tries) {
@@ -158,8 +156,8 @@ class Newton {
   NetworkSolution finished() {
     const Eigen::Index flows = equations_.branch_count();
     const Eigen::Index nodes = equations_.node_count();
-    for (std::size_t b = 0; b < s_.flows.size(); ++b) s_.flows[b] = s_.x(at(b)) * kilogram_per_second;
-    for (std::size_t n = 0; n < s_.node_gauges.size(); ++n) s_.node_gauges[n] = s_.x(flows + at(n)) * pascal;
+    for (std::size_t b = 0; b < s_.flows.size(); ++b) s_.flows[b] = s_.x(index_at(b)) * kilogram_per_second;
+    for (std::size_t n = 0; n < s_.node_gauges.size(); ++n) s_.node_gauges[n] = s_.x(flows + index_at(n)) * pascal;
     s_.values = f_;
     s_.walked = march_;
     s_.left_over = equations_.left_over(s_.x, s_.state);
@@ -193,7 +191,7 @@ NetworkSolution NodeSolver::first_guess(MassFlow main, std::size_t turned) const
   guess.node_gauges.resize(network.nodes.size());
   const NetworkEquations equations{*march_, std::nullopt};
   guess.x = Eigen::VectorXd::Zero(equations.size());
-  for (std::size_t b = 0; b < guess.flows.size(); ++b) guess.x(at(b)) = in(guess.flows[b], kilogram_per_second);
+  for (std::size_t b = 0; b < guess.flows.size(); ++b) guess.x(index_at(b)) = in(guess.flows[b], kilogram_per_second);
   guess.x.tail(equations.node_count()).setConstant(in_kelvin(march_->surround().room));
   return guess;
 }

@@ -22,8 +22,6 @@ constexpr double bracket_share = 2e-3;
 constexpr std::uintmax_t root_evaluations = 60;
 /// A root must balance to this.
 constexpr Pressure balanced_within = 1e-7 * pascal;
-/// Still air is taken as this much flow: the films and friction factors have their limits there.
-constexpr MassFlow still = 1e-9 * kilogram_per_second;
 
 /// Flows tried along the curve of a fan that rises, up to somewhat beyond its last point.
 constexpr int fan_samples = 48;
@@ -48,8 +46,8 @@ FreeRun::FreeRun(const SlicedPath& fine, const SlicedPath& coarse, const Surroun
       outdoor_air_{moist_air(surround.outdoor_water)} {}
 
 FireState FreeRun::fire_at(MassFlow flow) const {
-  return flow >= MassFlow{} ? forward_.from_flue_flow(std::max(flow, still))
-                            : backward_.from_air_flow(std::max(MassFlow(-flow), still));
+  return flow >= MassFlow{} ? forward_.from_flue_flow(std::max(flow, still_air))
+                            : backward_.from_air_flow(std::max(MassFlow(-flow), still_air));
 }
 
 MarchTotals FreeRun::march(MassFlow flow, std::vector<SliceState>* rows, bool on_coarse) const {

@@ -25,6 +25,9 @@ using Composition = std::array<SpecificAmount, species_count>;
   return GasMixture{amounts};
 }
 
+/// Still air is taken as this much flow: the films and friction factors have their limits there.
+inline constexpr MassFlow still_air = 1e-9 * kilogram_per_second;
+
 /// Gas on its way into a branch, by either end.
 struct Stream {
   const GasTable* gas = nullptr;

@@ -9,6 +9,12 @@
 
 namespace fluewright {
 
+SpecificHeat mean_heat(const GasTable& gas, Temperature a, Temperature b) {
+  const TemperatureDifference apart = a - b;
+  if (abs(apart) < 1e-3 * kelvin) return gas.specific_heat(a);
+  return (gas.specific_enthalpy(a) - gas.specific_enthalpy(b)) / apart;
+}
+
 namespace {
 
 /// Whether the heat reaches the outer face; while a wall soaks it does not.
@@ -106,13 +112,6 @@ Reach add_aged(Sheet& sheet, const SliceCase& c, Time age) {
   sheet.step("U", "overall coefficient on the inner face", "h_i * (1 - x_s * h_i / (h_i + h_b))", c.heat.overall, lumped)
       .losing(c.heat.film / c.heat.overall);
   return reach;
-}
-
-/// Mean heat capacity between two temperatures, as the enthalpies have it.
-SpecificHeat mean_heat(const GasTable& gas, Temperature a, Temperature b) {
-  const TemperatureDifference apart = a - b;
-  if (abs(apart) < 1e-3 * kelvin) return gas.specific_heat(a);
-  return (gas.specific_enthalpy(a) - gas.specific_enthalpy(b)) / apart;
 }
 
 /// What the gas loses on the way, and with it the temperature it leaves with.

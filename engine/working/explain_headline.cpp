@@ -150,12 +150,6 @@ Working explain_fire(const Retrace& run) {
   return sheet.take();
 }
 
-SpecificHeat mean_heat(const GasTable& gas, Temperature a, Temperature b) {
-  const TemperatureDifference apart = a - b;
-  if (abs(apart) < 1e-3 * kelvin) return gas.specific_heat(a);
-  return (gas.specific_enthalpy(a) - gas.specific_enthalpy(b)) / apart;
-}
-
 /// From the fire on, piece by piece: what each takes from the gas and what is left of its temperature.
 void add_cooling(Sheet& sheet, const Retrace& run) {
   sheet.part("From the fire to the cap");

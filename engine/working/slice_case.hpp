@@ -7,6 +7,9 @@
 
 namespace fluewright {
 
+/// Mean heat capacity between two temperatures, as the enthalpies have it.
+[[nodiscard]] SpecificHeat mean_heat(const GasTable& gas, Temperature a, Temperature b);
+
 /// A slice about to be worked: what the walk gave it and its state repeated until nothing changes.
 struct SliceCase {
   const Retrace* run = nullptr;

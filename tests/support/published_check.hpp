@@ -7,6 +7,7 @@
 // tests running side by side do not write into one another's file; tests/checks joins them to a page.
 
 #include "engine/library/citation.hpp"
+#include "engine/quantities/quantities.hpp"
 
 #include <gtest/gtest.h>
 
@@ -20,6 +21,8 @@
 #include <string_view>
 
 namespace fluewright::test {
+
+inline constexpr Pressure one_atmosphere = 101325.0 * pascal;
 
 /// How near is near enough.
 struct Tolerance {

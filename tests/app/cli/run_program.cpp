@@ -16,7 +16,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string content(const fs::path& path) {
+std::string all_of(const fs::path& path) {
   std::stringstream text;
   text << std::ifstream(path, std::ios::binary).rdbuf();
   return text.str();
@@ -53,7 +53,7 @@ ProgramRun run_cli(const std::vector<std::string>& arguments, const fs::path& fo
   if (child == 0) become_cli(arguments, folder, scratch);
   int state = 0;
   ::waitpid(child, &state, 0);
-  ProgramRun run{WIFEXITED(state) ? WEXITSTATUS(state) : -1, content(scratch / "output"), content(scratch / "errors")};
+  ProgramRun run{WIFEXITED(state) ? WEXITSTATUS(state) : -1, all_of(scratch / "output"), all_of(scratch / "errors")};
   fs::remove_all(scratch);
   return run;
 }

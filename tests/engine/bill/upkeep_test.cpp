@@ -11,11 +11,11 @@
 namespace fluewright {
 namespace {
 
-const Library& library() { return *shipped_library(); }
+const Library& shelf() { return *shipped_library(); }
 
 Design demo(std::string_view id) {
   for (const Demo& d : shipped_demos()) {
-    if (d.id == id) return std::get<DesignDocument>(read_design_text(d.text, library())).design;
+    if (d.id == id) return std::get<DesignDocument>(read_design_text(d.text, shelf())).design;
   }
   return {};
 }
@@ -26,7 +26,7 @@ std::size_t index_of(const Design& design, std::string_view id) {
 
 TEST(Upkeep, FindsWhereABrushGoesIn) {
   const Design design = demo("bench_small_150");
-  const Upkeep all = upkeep(design, library());
+  const Upkeep all = upkeep(design, shelf());
   std::vector<std::pair<AccessKind, std::string>> found;
   for (const Access& a : all.accesses) found.emplace_back(a.kind, design.pieces[a.piece].id);
   const std::vector<std::pair<AccessKind, std::string>> wanted{
@@ -44,7 +44,7 @@ TEST(Upkeep, FindsWhereABrushGoesIn) {
 
 TEST(Upkeep, FindsTheLowPlaceOfASunkenRunAndThatItOpens) {
   const Design design = demo("greenhouse_floor");
-  const Upkeep all = upkeep(design, library());
+  const Upkeep all = upkeep(design, shelf());
   ASSERT_FALSE(all.low_places.empty());
   const LowPlace& low = all.low_places.back();
   EXPECT_NEAR(in(low.height, millimetre), -350.0, 0.1);
@@ -53,7 +53,7 @@ TEST(Upkeep, FindsTheLowPlaceOfASunkenRunAndThatItOpens) {
 
 TEST(Upkeep, PutsGaugesWhereTheBenchBeginsAndEnds) {
   const Design design = demo("bench_small_150");
-  const Upkeep all = upkeep(design, library());
+  const Upkeep all = upkeep(design, shelf());
   ASSERT_EQ(all.gauges.size(), 3u);
   EXPECT_EQ(all.gauges[0].place, GaugePlace::into_the_bench);
   EXPECT_EQ(all.gauges[2].piece, index_of(design, "p11"));
@@ -63,7 +63,7 @@ TEST(Clearances, FollowWhatThePieceIsMadeOf) {
   const Design design = demo("bench_small_150");
   const auto of = [&](std::string_view id) {
     const Piece& piece = *design.piece(id);
-    const auto c = clearance_of({design, library(), piece, *library().piece_type(piece.type)});
+    const auto c = clearance_of({design, shelf(), piece, *shelf().piece_type(piece.type)});
     return c ? in(c->distance, inch) : -1.0;
   };
   EXPECT_NEAR(of("p4"), 36.0, 1e-9);   // drum

@@ -28,7 +28,7 @@ Design demo(std::string_view id) {
 }
 
 /// Two runs about an elbow, 1 m east and 1 m north, and a run beyond a second elbow.
-Drawn corner() {
+Drawn bent_run() {
   Drawn drawn{bench_pipe(), "p1"};
   drawn = grown(drawn, heading_north, 1000.0 * millimetre);
   return grown(drawn, heading_east, 1000.0 * millimetre);
@@ -77,7 +77,7 @@ TEST(TurningFourTimes, GivesBackWhatStoodThere) {
 }
 
 TEST(TurningAPart, LetsGoOfTheRestAndKeepsItsOwnJoints) {
-  const Drawn drawn = corner();
+  const Drawn drawn = bent_run();
   const SetResult turned_part = turn_pieces(drawn.design, shipped(), {"p4", "p5"}, 1, in_millimetres(2000, 2000, 0));
   const Design& design = taken(turned_part.edit);
   EXPECT_EQ(design.joints.size(), drawn.design.joints.size() - 1);
@@ -86,7 +86,7 @@ TEST(TurningAPart, LetsGoOfTheRestAndKeepsItsOwnJoints) {
 }
 
 TEST(MovingPieces, TheRunsAlongTheStepTakeItUp) {
-  const Drawn drawn = corner();
+  const Drawn drawn = bent_run();
   // Elbow and what follows go 200 mm east: the first run is that much longer.
   const SetResult moved = move_pieces(drawn.design, shipped(), {"p2", "p3", "p4", "p5"}, in_millimetres(200, 0, 0));
   const Design& design = taken(moved.edit);
@@ -96,20 +96,20 @@ TEST(MovingPieces, TheRunsAlongTheStepTakeItUp) {
 }
 
 TEST(MovingPieces, AcrossTheRunTheyComeApart) {
-  const Drawn drawn = corner();
+  const Drawn drawn = bent_run();
   const SetResult moved = move_pieces(drawn.design, shipped(), {"p2", "p3", "p4", "p5"}, in_millimetres(0, 200, 0));
   EXPECT_EQ(taken(moved.edit).joints.size(), drawn.design.joints.size() - 1);
   EXPECT_NEAR(millimetres(*moved.edit.design, "p1"), millimetres(drawn.design, "p1"), 1e-6);
 }
 
 TEST(MovingPieces, FartherThanARunIsLongIsRefused) {
-  const Drawn drawn = corner();
+  const Drawn drawn = bent_run();
   const SetResult moved = move_pieces(drawn.design, shipped(), {"p2", "p3", "p4", "p5"}, in_millimetres(-3000, 0, 0));
   EXPECT_TRUE(refused_as(moved.edit, Refusal::too_short));
 }
 
 TEST(Pasting, BringsFreshNamesTheJointsAmongThemAndTheirOwnWalls) {
-  Design design = corner().design;
+  Design design = bent_run().design;
   Wall own;
   own.id = "own";
   own.layers = shipped().walls.front().layers;

@@ -6,12 +6,12 @@ namespace fluewright::tests {
 
 namespace {
 
-Design corner() { return grown({bench_pipe(), "p1"}, heading_north, 1225.0 * millimetre).design; }
+Design elbowed_run() { return grown({bench_pipe(), "p1"}, heading_north, 1225.0 * millimetre).design; }
 
 }  // namespace
 
 TEST(SetType, keeps_the_fields_the_new_type_has_and_lets_the_rest_follow) {
-  const Design wide = taken(set_field(corner(), shipped(), "p2", "bore", 200.0 * millimetre));
+  const Design wide = taken(set_field(elbowed_run(), shipped(), "p2", "bore", 200.0 * millimetre));
   const Design after = taken(set_type(wide, shipped(), "p2", "elbow_mitre"));
   EXPECT_EQ(piece_of(after, "p2").type, "elbow_mitre");
   EXPECT_DOUBLE_EQ(millimetres(after, "p2", "bore"), 200.0);
@@ -21,7 +21,7 @@ TEST(SetType, keeps_the_fields_the_new_type_has_and_lets_the_rest_follow) {
 }
 
 TEST(SetType, there_and_back_puts_everything_where_it_was) {
-  const Design before = corner();
+  const Design before = elbowed_run();
   const Design back = taken(set_type(taken(set_type(before, shipped(), "p2", "elbow_mitre")), shipped(), "p2", "elbow_smooth"));
   for (const Piece& piece : before.pieces) {
     EXPECT_EQ(piece_of(back, piece.id).at, piece.at);
@@ -30,7 +30,7 @@ TEST(SetType, there_and_back_puts_everything_where_it_was) {
 }
 
 TEST(SetType, to_a_straight_piece_straightens_the_path) {
-  const Design after = taken(set_type(corner(), shipped(), "p2", "damper"));
+  const Design after = taken(set_type(elbowed_run(), shipped(), "p2", "damper"));
   EXPECT_TRUE(is_at(port_of(after, "p3", "in").at, 1150.0, 0.0, 0.0));
   EXPECT_TRUE(same_direction(piece_of(after, "p3").heading, heading_east));
 }
@@ -46,10 +46,10 @@ TEST(SetType, renames_the_ports_of_the_joints) {
 }
 
 TEST(SetType, to_one_with_too_few_ports_does_not_fit) {
-  EXPECT_TRUE(refused_as(set_type(corner(), shipped(), "p2", "cap_plain"), Refusal::does_not_fit));
-  EXPECT_TRUE(refused_as(set_type(corner(), shipped(), "p2", "cleanout_cap"), Refusal::does_not_fit));
-  EXPECT_TRUE(refused_as(set_type(corner(), shipped(), "p2", "teapot"), Refusal::unknown_type));
-  EXPECT_TRUE(refused_as(set_type(corner(), shipped(), "p20", "damper"), Refusal::unknown_piece));
+  EXPECT_TRUE(refused_as(set_type(elbowed_run(), shipped(), "p2", "cap_plain"), Refusal::does_not_fit));
+  EXPECT_TRUE(refused_as(set_type(elbowed_run(), shipped(), "p2", "cleanout_cap"), Refusal::does_not_fit));
+  EXPECT_TRUE(refused_as(set_type(elbowed_run(), shipped(), "p2", "teapot"), Refusal::unknown_type));
+  EXPECT_TRUE(refused_as(set_type(elbowed_run(), shipped(), "p20", "damper"), Refusal::unknown_piece));
 }
 
 TEST(SetType, follows_the_bore_where_the_old_type_had_none) {

@@ -17,10 +17,10 @@ namespace fluewright {
 namespace {
 
 using test::published_check;
+using test::one_atmosphere;
 using test::within;
 using test::within_percent;
 
-constexpr Pressure one_atmosphere = 101325.0 * pascal;
 /// A millimetre of water column, 9.80665 Pa.
 constexpr Pressure millimetre_of_water = 9.80665 * pascal;
 

@@ -21,6 +21,7 @@ namespace fluewright {
 namespace {
 
 using test::published_check;
+using test::one_atmosphere;
 using test::within;
 using test::within_percent;
 
@@ -57,7 +58,6 @@ TEST(WorkedDucts, OfASquareDuctThroughAnAttic) {
   // 0.1 m3/s of air at 85 degC into a square duct of 150 mm and 10 m whose wall is at 70 degC.
   const char* const book = "Cengel, Heat Transfer, problem 8-41";
   const Temperature mean = celsius(80.0);
-  const Pressure one_atmosphere = 101325.0 * pascal;
   const Length side = 150.0 * millimetre;
   const Length length = 10.0 * metre;
   const Density density = air().density(mean, one_atmosphere);
@@ -84,7 +84,6 @@ TEST(WorkedDucts, OfASquareDuctThroughAnAttic) {
 TEST(WorkedChimneys, OfADesignSheetAfterTheHeatingHandbook) {
   // 1.912 kg/s at 965 K above 15 degC in a chimney of 35 m.
   const char* const sheet = "worked design sheet after ASHRAE HVAC Systems & Equipment 2016, ch. 35";
-  const Pressure one_atmosphere = 101325.0 * pascal;
   const Temperature outdoors = celsius(15.0);
   const Density gas = moist_air_density(outdoors + 965.0 * kelvin, one_atmosphere, 0.0);
   published_check("density of the gas [kg/m3]", sheet, Standing::published, 0.28, in(gas, kilogram_per_cubic_metre),

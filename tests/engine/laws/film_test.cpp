@@ -15,10 +15,10 @@ namespace fluewright {
 namespace {
 
 using test::published_check;
+using test::one_atmosphere;
 using test::within;
 using test::within_percent;
 
-constexpr Pressure one_atmosphere = 101325.0 * pascal;
 
 double in_film(FilmCoefficient h) { return in(h, watt_per_square_metre_kelvin); }
 

@@ -10,8 +10,6 @@
 namespace fluewright::test {
 namespace {
 
-double kg_s(MassFlow flow) { return in(flow, kilogram_per_second); }
-
 /// The forward state of a network on a day.
 NetworkPoint running(const FlueNetwork& network, const Design& day) {
   const MarchedNetwork fine{network, day};

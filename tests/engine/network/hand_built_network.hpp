@@ -122,6 +122,8 @@ struct HandBuiltNetwork {
   }
 };
 
+[[nodiscard]] inline double kg_s(MassFlow flow) { return in(flow, kilogram_per_second); }
+
 /// A network on a day, ready to be marched and solved.
 struct MarchedNetwork {
   Surround surround;

@@ -11,8 +11,6 @@
 namespace fluewright::test {
 namespace {
 
-double kg_s(MassFlow flow) { return in(flow, kilogram_per_second); }
-
 /// Air as warm indoors as out, still and equally damp: nothing drives but what the wind sucks at the cap.
 Design still_day(double suction) {
   Design day;
