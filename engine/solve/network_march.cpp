@@ -13,6 +13,37 @@ namespace {
 /// where the flow turns round.
 constexpr MassFlow both_ends = 1e-5 * kilogram_per_second;
 
+/// How much of such a branch holds the gas of the end that it runs from: half at rest, all of it at `both_ends`.
+Ratio share_of_own(MassFlow flow) {
+  const Ratio x = 0.5 * (1.0 + abs(flow) / both_ends);
+  return x * x * (3.0 - 2.0 * x);
+}
+
+/// The slices of a branch that is filled from both ends, from those of its own stream (in the order it runs) and those
+/// the gas of the other end would make (in the order of the first).
+void mix_rows(std::span<SliceState> rows, std::span<const SliceState> other, Ratio own, bool forward) {
+  const auto mixed = [own](auto a, auto b) { return decltype(a)(own * a + (1.0 - own) * b); };
+  const auto mixed_level = [own](Temperature a, Temperature b) { return b + own * (a - b); };
+  Pressure gained{};
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    SliceState& row = rows[i];
+    const SliceState& there = other[i];
+    const Pressure before = row.buoyancy + row.fan - row.loss;
+    for (Pressure SliceState::*part : {&SliceState::friction, &SliceState::local, &SliceState::acceleration,
+                                       &SliceState::loss, &SliceState::buoyancy, &SliceState::fan}) {
+      row.*part = mixed(row.*part, there.*part);
+    }
+    for (Temperature SliceState::*level : {&SliceState::gas, &SliceState::wall, &SliceState::surface}) {
+      row.*level = mixed_level(row.*level, there.*level);
+    }
+    row.density = mixed(row.density, there.density);
+    const Pressure more = row.buoyancy + row.fan - row.loss - before;
+    if (forward) gained += more;
+    row.gauge += gained;
+    if (!forward) gained -= more;
+  }
+}
+
 /// Steps of the difference quotients.
 constexpr double flow_step = 1e-5;
 constexpr MassFlow least_flow_step_of = 1e-4 * kilogram_per_second;
@@ -97,7 +128,7 @@ Stream NetworkMarch::stream_at(const BranchEnd& end, const NetworkState& state) 
 }
 
 BranchFlow NetworkMarch::walk(std::size_t branch, MassFlow flow, const NetworkState& state,
-                              TemperatureDifference warmer) const {
+                              TemperatureDifference warmer, std::vector<SliceState>* rows) const {
   const Branch& written = network().branches[branch];
   BranchFlow f;
   f.forward = flow >= MassFlow{};
@@ -126,23 +157,24 @@ BranchFlow NetworkMarch::walk(std::size_t branch, MassFlow flow, const NetworkSt
     (f.forward ? f.at_to : f.at_from) += way * (f.fire.flue - f.fire.air);
   }
   const March march{sliced_->paths[branch], *surround_};
-  f.totals = march.run(in, f.fire, after ? *after : *in.gas, sink.kind != EndKind::node, age_);
+  f.totals = march.run(in, f.fire, after ? *after : *in.gas, sink.kind != EndKind::node, age_, rows);
   // Slower than still the losses go on to nothing in a straight line.
   const Ratio slower = std::min(1.0, std::abs((flow / still_air).value()));
   f.drive = f.totals.buoyancy + f.totals.fan - way * slower * f.totals.loss();
   return f;
 }
 
+bool NetworkMarch::filled_from_both_ends(std::size_t branch, MassFlow flow) const {
+  return !network().nodes.empty() && !network().branches[branch].opening && abs(flow) < both_ends;
+}
+
 BranchFlow NetworkMarch::respond(std::size_t branch, MassFlow flow, const NetworkState& state,
                                  TemperatureDifference warmer) const {
   BranchFlow f = walk(branch, flow, state, warmer);
-  const bool may_turn = !network().nodes.empty() && !network().branches[branch].opening;
-  if (!may_turn || abs(flow) >= both_ends) return f;
-  const double x = 0.5 * (1.0 + (flow / both_ends).value());
-  const double ahead = x * x * (3.0 - 2.0 * x);
+  if (!filled_from_both_ends(branch, flow)) return f;
   const BranchFlow other = walk(branch, f.forward ? MassFlow(-still_air) : still_air, state, warmer);
-  f.drive = f.forward ? Pressure(ahead * f.drive + (1.0 - ahead) * other.drive)
-                      : Pressure((1.0 - ahead) * f.drive + ahead * other.drive);
+  const Ratio own = share_of_own(flow);
+  f.drive = own * f.drive + (1.0 - own) * other.drive;
   return f;
 }
 
@@ -252,7 +284,15 @@ MarchTotals NetworkMarch::rows(const NetworkState& state, std::size_t branch, Pr
   in.vapour_left = vapour_left;
   const GasTable after{mixture_of(f.leaving)};
   const bool to_free_air = source_of(written, !f.forward).kind != EndKind::node;
-  return March{sliced_->paths[branch], *surround_}.run(in, f.fire, after, to_free_air, age_, &rows, visits);
+  const MarchTotals totals =
+      March{sliced_->paths[branch], *surround_}.run(in, f.fire, after, to_free_air, age_, &rows, visits);
+  if (filled_from_both_ends(branch, f.inflow())) {
+    std::vector<SliceState> other;
+    walk(branch, f.forward ? MassFlow(-still_air) : still_air, state, {}, &other);
+    std::reverse(other.begin(), other.end());
+    mix_rows(rows, other, share_of_own(f.inflow()), f.forward);
+  }
+  return totals;
 }
 
 }  // namespace fluewright

@@ -100,7 +100,8 @@ class NetworkMarch {
   void mix_temperature(std::size_t node, NetworkState& state) const;
   [[nodiscard]] Stream stream_at(const BranchEnd& end, const NetworkState& state) const;
   [[nodiscard]] BranchFlow walk(std::size_t branch, MassFlow flow, const NetworkState& state,
-                                TemperatureDifference warmer) const;
+                                TemperatureDifference warmer, std::vector<SliceState>* rows = nullptr) const;
+  [[nodiscard]] bool filled_from_both_ends(std::size_t branch, MassFlow flow) const;
   [[nodiscard]] BranchFlow respond(std::size_t branch, MassFlow flow, const NetworkState& state,
                                    TemperatureDifference warmer) const;
   void set_slopes(std::size_t branch, MassFlow flow, NetworkState& state) const;
