@@ -17,11 +17,13 @@ using nlohmann::ordered_json;
 }  // namespace
 
 ordered_json finding_json(const Finding& finding, const Design& design, const Library& library) {
-  ordered_json json = {{"finding", finding_name(finding.code)}, {"severity", word(finding.severity)}, {"piece", nullptr}};
+  ordered_json json = {
+      {"finding", finding_name(finding.code)}, {"severity", word(finding.severity)}, {"piece", nullptr}};
   if (!finding.piece.empty()) json["piece"] = finding.piece;
   json["sentence"] = sentence(finding, design, library, UnitSystem::metric);
   json["why"] = why_it_matters(finding.code);
   json["source"] = finding_source_words(finding);
+  json["acknowledge_as"] = acknowledged_as(finding);
   const Acknowledgement* acknowledged = acknowledgement_of(finding, design);
   json["acknowledged"] = acknowledged != nullptr ? ordered_json(acknowledged->reason) : ordered_json();
   return json;

@@ -89,8 +89,13 @@ std::string value_sentence(const Finding& f, const FindingArguments& a) {
 std::string physics_sentence(const Finding& f, const FindingArguments& a) {
   switch (f.code) {
     case FindingCode::smoke_leak:
-      return fmt::format("{}: the flue is up to {} above the room here, so a leaky joint lets smoke into the room.",
-                         a.piece(), a.value());
+      if (a.other().empty()) {
+        return fmt::format("{}: the flue is up to {} above the room here, so a leaky joint lets smoke into the room.",
+                           a.piece(), a.value());
+      }
+      return fmt::format(
+          "From {} to {} the flue is up to {} above the room, so a leaky joint lets smoke into the room.", a.piece(),
+          a.other(), a.value());
     case FindingCode::wet_wall:
       return fmt::format("{}: from {} into it the wall is below the dew point; water forms there and runs down.", a.piece(),
                          a.value(Meaning::run_length));

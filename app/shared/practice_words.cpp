@@ -35,8 +35,10 @@ std::string draft_sentence(const Finding& f, const FindingArguments& a) {
         return fmt::format("{}: the fire gets more air than is wanted, and even shut down to {} the mouth lets too much in.",
                            a.piece(), percent(*f.highest, a.units()));
       }
-      return fmt::format("{}: choke the mouth from {} to {} of its section and the fire gets the wanted air.", a.piece(),
-                         percent(f.value, a.units()), percent(*f.highest, a.units()));
+      return fmt::format(
+          "{}: once the heater is warm, choke the mouth from {} to {} of its section and the fire gets the wanted air; open it "
+          "to light.",
+          a.piece(), percent(f.value, a.units()), percent(*f.highest, a.units()));
     case FindingCode::exit_too_hot:
       return fmt::format("The gas leaves the cap at {}, over {}: a longer bench could keep that heat.", a.value(), a.highest());
     case FindingCode::house_suction:

@@ -75,8 +75,10 @@ void find_heavy_bench(FindingCase& of) {
 }  // namespace
 
 void find_comfort(FindingCase& of) {
-  if (of.assessment.path.complete) find_speeds(of);
-  find_hot_seat(of);
+  if (of.assessment.path.complete) {
+    find_speeds(of);
+    find_hot_seat(of);
+  }
   find_heavy_bench(of);
   if (!of.design.pieces.empty() && of.design.house.co_alarm != "yes") {
     of.add(FindingCode::no_alarm_note, Severity::caution, {}, of.design.house.co_alarm).field = "house.co_alarm";

@@ -21,14 +21,15 @@ struct FindingCase {
   const Assessment& assessment;
   std::vector<DrawnPiece> drawn;   ///< in the order of Design::pieces
   std::vector<Finding>& found;
+  std::vector<Stretch> way;        ///< the main path's, in its order
 
   [[nodiscard]] bool sound(std::size_t piece) const { return drawn[piece].sound; }
   [[nodiscard]] PieceView view(std::size_t piece) const {
     return {design, library, design.pieces[piece], *drawn[piece].known.type};
   }
   [[nodiscard]] const std::string& family(std::size_t piece) const { return drawn[piece].known.type->family; }
-  /// The stretches the gas passes from the inlet on.
-  [[nodiscard]] const std::vector<Stretch>& stretches() const;
+  /// The stretches the gas passes from the inlet on, past every side branch.
+  [[nodiscard]] const std::vector<Stretch>& stretches() const { return way; }
   Finding& add(FindingCode code, Severity severity, std::optional<std::size_t> piece, FieldValue value);
 };
 

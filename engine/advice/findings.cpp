@@ -10,12 +10,6 @@ namespace fluewright {
 
 namespace advice {
 
-const std::vector<Stretch>& FindingCase::stretches() const {
-  static const std::vector<Stretch> none;
-  const auto& branches = assessment.path.network.branches;
-  return branches.empty() ? none : branches.front().stretches;
-}
-
 Finding& FindingCase::add(FindingCode code, Severity severity, std::optional<std::size_t> piece, FieldValue value) {
   Finding finding;
   finding.code = code;
@@ -70,16 +64,48 @@ int weight(FindingCode code) {
   return 16;
 }
 
+/// The main path's stretches one after another; of a path that is not complete as far as it leads.
+std::vector<Stretch> main_way(const FlueNetwork& network) {
+  std::vector<Stretch> way;
+  if (network.branches.empty()) return way;
+  for (const std::size_t branch : network.main_path) {
+    const auto& stretches = network.branches[branch].stretches;
+    way.insert(way.end(), stretches.begin(), stretches.end());
+  }
+  return way;
+}
+
+/// Says something of gas that nothing carries to the open air yet.
+bool speaks_of_gas(FindingCode code) {
+  switch (code) {
+    case FindingCode::smoke_leak:
+    case FindingCode::wet_wall:
+    case FindingCode::short_of_air:
+    case FindingCode::overdrawn:
+    case FindingCode::beyond_validity:
+    case FindingCode::relation_left:
+    case FindingCode::fan_gas_too_hot:
+    case FindingCode::fan_motor_too_hot:
+    case FindingCode::fan_motor_wet:
+    case FindingCode::fan_beyond_sheet: return true;
+    default: break;
+  }
+  return false;
+}
+
 }  // namespace
 
 std::vector<Finding> all_findings(const Design& design, const Library& library, const Assessment& assessment) {
   std::vector<Finding> found = assessment.findings;
-  advice::FindingCase of{design, library, assessment, drawn_pieces(design, library), found};
+  advice::FindingCase of{design, library, assessment, drawn_pieces(design, library), found, main_way(assessment.path.network)};
   advice::find_draft(of);
   advice::find_on_drawing(of);
   advice::find_water(of);
   advice::find_cleanouts(of);
   advice::find_comfort(of);
+  if (!assessment.path.complete) {
+    found.erase(std::remove_if(found.begin(), found.end(), [](const Finding& f) { return speaks_of_gas(f.code); }), found.end());
+  }
   std::stable_sort(found.begin(), found.end(), [](const Finding& a, const Finding& b) {
     if (a.severity != b.severity) return a.severity > b.severity;
     return weight(a.code) < weight(b.code);
@@ -87,8 +113,14 @@ std::vector<Finding> all_findings(const Design& design, const Library& library, 
   return found;
 }
 
+std::string acknowledged_as(const Finding& finding) {
+  std::string name(finding_name(finding.code));
+  const bool may_come_twice = finding.code == FindingCode::low_outlet || finding.code == FindingCode::out_of_range;
+  return may_come_twice && !finding.field.empty() ? name + '.' + finding.field : name;
+}
+
 const Acknowledgement* acknowledgement_of(const Finding& finding, const Design& design) {
-  const std::string_view name = finding_name(finding.code);
+  const std::string name = acknowledged_as(finding);
   const auto it = std::find_if(design.acknowledged.begin(), design.acknowledged.end(), [&](const Acknowledgement& a) {
     return a.finding == name && a.piece == finding.piece;
   });
@@ -97,7 +129,7 @@ const Acknowledgement* acknowledgement_of(const Finding& finding, const Design& 
 
 Design acknowledged(const Design& design, const Finding& finding, const std::string& reason) {
   Design changed = design;
-  const std::string name(finding_name(finding.code));
+  const std::string name = acknowledged_as(finding);
   const auto it = std::find_if(changed.acknowledged.begin(), changed.acknowledged.end(), [&](const Acknowledgement& a) {
     return a.finding == name && a.piece == finding.piece;
   });

@@ -12,6 +12,10 @@ namespace fluewright {
 /// whatever can be seen on it without numbers.
 [[nodiscard]] std::vector<Finding> all_findings(const Design& design, const Library& library, const Assessment& assessment);
 
+/// What an acknowledgement calls it: its code's name; with a point and the field behind it where one piece may have two
+/// of a kind, as an outlet that is low over the roof and low over what stands near it.
+[[nodiscard]] std::string acknowledged_as(const Finding& finding);
+
 /// The reason for which someone lets the finding stand; nullptr if nobody does.
 [[nodiscard]] const Acknowledgement* acknowledgement_of(const Finding& finding, const Design& design);
 

@@ -44,7 +44,7 @@ enum class FindingCode {
   wrong_kind,         ///< field holds another kind of value
   duplicate_id,
   // physics worth saying
-  smoke_leak,         ///< piece; value = gauge above the room
+  smoke_leak,         ///< piece = first of a stretch, text = its last if another; value = most gauge above the room
   wet_wall,
   short_of_air,       ///< operating excess air under 1.5
   overdrawn,          ///< operating excess air over 6

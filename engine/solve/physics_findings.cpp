@@ -15,21 +15,26 @@ namespace {
 constexpr double starving_below = 1.5;
 constexpr double overdrawn_above = 6.0;
 
-void say_leaks(Assessment& a, const Design& design) {
-  std::vector<Pressure> above(design.pieces.size());
-  const auto look = [&above](const std::vector<SliceState>& rows) {
-    for (const SliceState& row : rows) {
-      if (row.beside_room) above[row.piece] = std::max(above[row.piece], Pressure(row.gauge - row.room_gauge));
-    }
+/// Every stretch of rows in a row that lie above the room beside them.
+void say_leaks_along(Assessment& a, const Design& design, const std::vector<SliceState>& rows) {
+  const auto above = [](const SliceState& row) {
+    return row.beside_room ? Pressure(row.gauge - row.room_gauge) : Pressure{};
   };
-  look(a.profile);
-  for (const BranchState& s : a.branches) {
-    if (s.flue_share > Ratio(0.0)) look(s.profile);  // air that leaks out is no smoke
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    if (!(above(rows[i]) > Pressure{})) continue;
+    const std::size_t first = i;
+    Pressure most{};
+    for (; i < rows.size() && above(rows[i]) > Pressure{}; ++i) most = std::max(most, above(rows[i]));
+    const PieceId& from = design.pieces[rows[first].piece].id;
+    const PieceId& to = design.pieces[rows[i - 1].piece].id;
+    a.findings.push_back({FindingCode::smoke_leak, Severity::caution, from, {}, most, {}, {}, from == to ? PieceId{} : to});
   }
-  for (std::size_t i = 0; i < above.size(); ++i) {
-    if (above[i] > Pressure{}) {
-      a.findings.push_back({FindingCode::smoke_leak, Severity::caution, design.pieces[i].id, {}, above[i], {}, {}, {}});
-    }
+}
+
+void say_leaks(Assessment& a, const Design& design) {
+  say_leaks_along(a, design, a.profile);
+  for (const BranchState& s : a.branches) {
+    if (s.flue_share > Ratio(0.0)) say_leaks_along(a, design, s.profile);  // air that leaks out is no smoke
   }
 }
 

@@ -58,6 +58,29 @@ TEST(AnAcknowledgement, StandsOnTheListWithItsReason) {
   EXPECT_NE(text.find("acknowledged: bought, not yet up"), std::string::npos);
 }
 
+TEST(AnAcknowledgement, TellsAnOutletThatIsLowOverTheRoofFromOneThatIsLowOverWhatStandsNear) {
+  Design design = test::with_field(demo("run_too_long"), "p19", "length", Length(650.0 * millimetre));
+  design.house.highest_near = 3.3 * metre;
+  const auto findings = findings_of(design);
+  std::vector<const Finding*> low;
+  for (const Finding& finding : findings) {
+    if (finding.code == FindingCode::low_outlet) low.push_back(&finding);
+  }
+  ASSERT_EQ(low.size(), 2u);
+  ASSERT_EQ(low[0]->piece, low[1]->piece);
+  DesignDocument document;
+  document.design = acknowledged(design, *low[1], "the shed comes down in spring");
+  EXPECT_EQ(acknowledgement_of(*low[0], document.design), nullptr);
+  ASSERT_NE(acknowledgement_of(*low[1], document.design), nullptr);
+  // In the file too.
+  const ReadResult read = read_design_text(write_design_text(document, *shipped_library()), *shipped_library());
+  ASSERT_TRUE(std::holds_alternative<DesignDocument>(read));
+  const Design& again = std::get<DesignDocument>(read).design;
+  EXPECT_EQ(acknowledgement_of(*low[0], again), nullptr);
+  ASSERT_NE(acknowledgement_of(*low[1], again), nullptr);
+  EXPECT_EQ(acknowledgement_of(*low[1], again)->reason, "the shed comes down in spring");
+}
+
 TEST(AnAcknowledgement, DoesNotPassToAPieceThatComesLater) {
   Design design = demo("run_too_long");
   const PieceId gone = design.pieces.back().id;

@@ -83,6 +83,9 @@ TEST(Sentences, OfThePhysicsSayWhatFollows) {
   EXPECT_EQ(said({FindingCode::smoke_leak, Severity::caution, "p1", "", 1.25 * pascal, {}, {}, ""}),
             "Single-wall pipe 1: the flue is up to 1.2" + space +
                 "Pa above the room here, so a leaky joint lets smoke into the room.");
+  EXPECT_EQ(said({FindingCode::smoke_leak, Severity::caution, "p1", "", 1.25 * pascal, {}, {}, "p2"}),
+            "From Single-wall pipe 1 to Upper pipe the flue is up to 1.2" + space +
+                "Pa above the room, so a leaky joint lets smoke into the room.");
 }
 
 /// A value of the kind that a code's sentence speaks of.
