@@ -3,6 +3,7 @@
 #include "app/shared/branch_words.hpp"
 #include "app/shared/report.hpp"
 #include "app/shared/words.hpp"
+#include "engine/advice/findings.hpp"
 
 #include <cmath>
 
@@ -194,8 +195,11 @@ ordered_json branch_json(const BranchState& state, const Design& design, const L
 
 ordered_json findings_json(const Design& design, const Library& library, const Assessment& assessment) {
   ordered_json json = ordered_json::array();
-  for (const Finding& finding : assessment.findings) {
-    ordered_json entry = {{"severity", word(finding.severity)}, {"piece", nullptr}, {"sentence", nullptr}};
+  for (const Finding& finding : all_findings(design, library, assessment)) {
+    ordered_json entry = {{"finding", finding_name(finding.code)},
+                          {"severity", word(finding.severity)},
+                          {"piece", nullptr},
+                          {"sentence", nullptr}};
     if (!finding.piece.empty()) entry["piece"] = finding.piece;
     entry["sentence"] = sentence(finding, design, library, UnitSystem::metric);
     json.push_back(std::move(entry));

@@ -189,12 +189,16 @@ std::string piece_table(const Design& design, const Library& library, const Asse
 std::string finding_lines(const Design& design, const Library& library, const Assessment& assessment,
                           UnitSystem units) {
   std::string lines;
-  for (const Finding& finding : assessment.findings) {
+  for (const Finding& finding : all_findings(design, library, assessment)) {
     const std::string text = fmt::format("{}: {}", word(finding.severity), sentence(finding, design, library, units));
     lines += wrapped(text, report_width, step_in, step_in);
     if (const Acknowledgement* acknowledged = acknowledgement_of(finding, design)) {
       lines += wrapped("acknowledged: " + acknowledged->reason, report_width, 2 * step_in, step_in);
     }
+  }
+  if (!lines.empty()) {
+    lines += "\n  Why each matters and what it rests on: fluewright-cli findings.";
+    lines += assessment.verdict ? " What would help: fluewright-cli remedies.\n" : "\n";
   }
   return lines;
 }
