@@ -21,6 +21,7 @@ struct LimitsOptions {
   std::string kind;  ///< empty: all
   double margin = in(marginal_below, pascal);
   std::size_t points = 12;
+  bool refined = false;
   bool json = false;
   UnitSystem units = UnitSystem::metric;
 };
@@ -38,7 +39,11 @@ std::vector<Told> search_all(const LimitsOptions& options, const Design& design,
     Progress progress(std::string(limit_title(kind)) + ":");
     LimitSearch search{kind, design, library, options.margin * pascal, options.points, {}, {}};
     search.moved_on = [&progress](std::size_t done, std::size_t of) { progress.at(done, of); };
-    told.push_back({kind, search_limit(search)});
+    std::optional<LimitAnswer> answer = search_limit(search);
+    if (answer && options.refined) {
+      if (auto refined = refined_limit(search, *answer, {})) answer = std::move(refined);
+    }
+    told.push_back({kind, std::move(answer)});
   }
   return told;
 }
@@ -95,6 +100,8 @@ Command add_limits(CLI::App& parser) {
   command->add_option("--points", options->points, "How many points the curve has")
       ->check(CLI::Range(4, 200))
       ->capture_default_str();
+  command->add_flag("--refined", options->refined,
+                    "Work the cold bench and the hour after out step by step in time instead of by the quick estimate");
   command->add_flag("--json", options->json, "JSON with units in the keys instead of tables");
   add_unit_option(*command, options->units);
   return {command, [options] { return tell_limits(*options); }};

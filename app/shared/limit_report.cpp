@@ -105,6 +105,10 @@ std::string_view limit_name(LimitKind kind) { return words_of(kind).name; }
 std::string_view limit_title(LimitKind kind) { return words_of(kind).title; }
 std::string_view limit_axis(LimitKind kind) { return words_of(kind).axis; }
 
+std::string_view margin_by_words(MarginBy by) {
+  return by == MarginBy::estimate ? "quick estimate" : "worked out in time";
+}
+
 std::optional<LimitKind> limit_called(std::string_view name) {
   for (const LimitWords& words : all_words) {
     if (words.name == name) return words.kind;
@@ -140,6 +144,7 @@ ordered_json limit_json(const LimitAnswer& answer, const Design& design) {
   json["limit"] = limit_name(answer.kind);
   json["wanted_margin_Pa"] = in(answer.wanted, pascal);
   json["state"] = answer.state == LimitState::found ? "found" : answer.state == LimitState::always ? "always" : "never";
+  json["by"] = margin_by_words(answer.by);
   json["sentence"] = limit_sentence(answer, design, UnitSystem::metric);
   const std::string found = x_key(answer.scale.today, "found");
   json[found] = answer.found ? ordered_json(x_number(*answer.found)) : ordered_json();
@@ -157,9 +162,10 @@ ordered_json limit_json(const LimitAnswer& answer, const Design& design) {
 std::string limit_text(const LimitAnswer& answer, const Design& design, UnitSystem units) {
   std::string text = std::string(limit_title(answer.kind)) + "\n" + wrapped(limit_sentence(answer, design, units), report_width, 2, 2);
   TextTable table;
-  table.row({std::string(limit_axis(answer.kind)), "margin", ""});
+  table.row({std::string(limit_axis(answer.kind)), "margin", std::string(margin_by_words(answer.by))});
+  const char* const none = answer.by == MarginBy::estimate ? "cannot be built" : "not found";
   for (const LimitPoint& point : answer.curve) {
-    table.row({limit_value_text(answer.kind, point.x, units), point.margin ? show(*point.margin, units).text() : "cannot be built",
+    table.row({limit_value_text(answer.kind, point.x, units), point.margin ? show(*point.margin, units).text() : none,
                point.x == answer.scale.today ? "drawn" : ""});
   }
   return text + table.text(4);

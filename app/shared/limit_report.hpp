@@ -19,6 +19,8 @@ namespace fluewright {
 [[nodiscard]] std::string_view limit_title(LimitKind kind);
 /// What the curve runs over: "Length of the bench".
 [[nodiscard]] std::string_view limit_axis(LimitKind kind);
+/// "quick estimate"
+[[nodiscard]] std::string_view margin_by_words(MarginBy by);
 /// A value of the scale: "9.85 m", "4 bends".
 [[nodiscard]] std::string limit_value_text(LimitKind kind, const FieldValue& x, UnitSystem units);
 /// The limit in a sentence or two, also where there is none.

@@ -3,6 +3,9 @@
 #include "engine/advice/limits.hpp"
 
 #include "engine/advice/reshaping.hpp"
+#include "engine/burn/start_margins.hpp"
+#include "engine/layout/trace_ways.hpp"
+#include "engine/solve/least_margin.hpp"
 
 #include <boost/math/tools/toms748_solve.hpp>
 
@@ -43,7 +46,7 @@ bool holds_low(LimitKind kind) {
 std::optional<Design> with_bends(const Design& design, const Library& library, int wanted) {
   Design changed = design;
   for (int guard = 0; guard < 100; ++guard) {
-    const TracedPath path = trace_path(changed, library);
+    const TracedPath path = trace_ways(changed, library);
     const Parts parts = advice::parts_of(changed, library, path);
     const int now = static_cast<int>(parts.level_bends.size());
     if (now == wanted) return changed;
@@ -122,20 +125,22 @@ std::vector<FieldValue> limit_samples(const LimitScale& scale, std::size_t count
   return samples;
 }
 
-std::optional<Design> at_limit_value(LimitKind kind, const Design& design, const Library& library, const FieldValue& x) {
-  const auto parts = [&] { return advice::parts_of(design, library, trace_path(design, library)); };
-  switch (kind) {
-    case LimitKind::longest_bench: return advice::with_bench_length(design, library, parts(), std::get<Length>(x));
-    case LimitKind::shortest_stack: return advice::with_stack_height(design, library, parts(), std::get<Length>(x));
-    case LimitKind::smallest_bore: return advice::with_flue_bore(design, library, parts(), std::get<Length>(x));
-    case LimitKind::most_bends: return with_bends(design, library, std::get<Count>(x).value);
+LimitDesigns::LimitDesigns(LimitKind kind, const Design& design, const Library& library)
+    : kind_{kind}, design_{design}, library_{library}, parts_{advice::parts_of(design, library, trace_ways(design, library))} {}
+
+std::optional<Design> LimitDesigns::at(const FieldValue& x) const {
+  switch (kind_) {
+    case LimitKind::longest_bench: return advice::with_bench_length(design_, library_, parts_, std::get<Length>(x));
+    case LimitKind::shortest_stack: return advice::with_stack_height(design_, library_, parts_, std::get<Length>(x));
+    case LimitKind::smallest_bore: return advice::with_flue_bore(design_, library_, parts_, std::get<Length>(x));
+    case LimitKind::most_bends: return with_bends(design_, library_, std::get<Count>(x).value);
     case LimitKind::coldest_bench: {
-      Design changed = design;
+      Design changed = design_;
       changed.room.temperature = std::get<Temperature>(x);
       return changed;
     }
     case LimitKind::weakest_difference: {
-      Design changed = design;
+      Design changed = design_;
       changed.site.outdoor_temperature = std::get<Temperature>(x);
       return changed;
     }
@@ -143,16 +148,24 @@ std::optional<Design> at_limit_value(LimitKind kind, const Design& design, const
   return std::nullopt;
 }
 
-std::optional<Pressure> margin_at(LimitKind kind, const Design& design, const Library& library, const FieldValue& x,
-                                  Length slice) {
-  const auto changed = at_limit_value(kind, design, library, x);
+std::optional<Pressure> margin_at(const LimitDesigns& designs, const FieldValue& x, Length slice, MarginBy by,
+                                  const std::function<bool()>& go_on) {
+  const auto changed = designs.at(x);
   if (!changed) return std::nullopt;
+  if (by == MarginBy::estimate) return least_margin(*changed, designs.library(), slice);
   AssessOptions options;
   options.slice = slice;
   options.operating_points = false;
-  const Assessment a = assess(*changed, library, options);
-  if (!a.verdict) return std::nullopt;
-  return a.worst_margin;
+  const Assessment a = assess(*changed, designs.library(), options);
+  const auto young = a.verdict ? young_design_flows(*changed, designs.library(), {}, {}, go_on) : std::nullopt;
+  if (!young) return std::nullopt;
+  Pressure least = a.design_flow.back().margin;
+  for (const DesignFlow& flow : *young) least = std::min(least, flow.margin);
+  return least;
+}
+
+bool has_steps_in_time(const Assessment& assessment) {
+  return assessment.verdict.has_value() && assessment.path.network.is_series();
 }
 
 namespace {
@@ -185,16 +198,17 @@ std::variant<Crossing, LimitState> crossing_by(const std::vector<LimitPoint>& cu
 }  // namespace
 
 LimitAnswer find_limit(LimitKind kind, const Design& design, const Library& library, Pressure wanted, const LimitScale& scale,
-                       std::vector<LimitPoint> curve) {
-  LimitAnswer answer{kind, wanted, scale, LimitState::never, {}, {}, std::move(curve)};
+                       std::vector<LimitPoint> curve, MarginBy by, const std::function<bool()>& go_on) {
+  LimitAnswer answer{kind, wanted, scale, LimitState::never, {}, {}, by, std::move(curve)};
   const auto crossing = crossing_by(answer.curve, scale.today, wanted, holds_low(kind));
   if (const auto* state = std::get_if<LimitState>(&crossing)) {
     answer.state = *state;
     return answer;
   }
   const Length usual_slice = AssessOptions{}.slice;
+  const LimitDesigns designs(kind, design, library);
   const auto over = [&](double x) {
-    const auto margin = margin_at(kind, design, library, like(scale.today, x), usual_slice);
+    const auto margin = margin_at(designs, like(scale.today, x), usual_slice, by, go_on);
     return margin ? in(Pressure(*margin - wanted), pascal) : -1e3;
   };
   const auto& [good, bad] = std::get<Crossing>(crossing);
@@ -209,7 +223,8 @@ LimitAnswer find_limit(LimitKind kind, const Design& design, const Library& libr
     if (over_a < 0.0 || over_b >= 0.0) return answer;
     std::uintmax_t evaluations = 60;
     const bool rising = a > b;
-    const boost::math::tools::eps_tolerance<double> close_enough(34);
+    // Steps in time are worked out to a thousandth of a pascal at best.
+    const boost::math::tools::eps_tolerance<double> close_enough(by == MarginBy::estimate ? 34 : 18);
     const auto found = rising ? boost::math::tools::toms748_solve(over, b, a, over_b, over_a, close_enough, evaluations)
                               : boost::math::tools::toms748_solve(over, a, b, over_a, over_b, close_enough, evaluations);
     a = rising ? found.second : found.first;

@@ -32,7 +32,8 @@ DesignFlow design_flow_now(const DesignFlowQuestion& q, const kernel::BurnEquati
 }  // namespace
 
 std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuestion& q, Ratio outdoor_humidity,
-                                                          const BurnGrid& grid, const BurnAccuracy& accuracy) {
+                                                          const BurnGrid& grid, const BurnAccuracy& accuracy,
+                                                          const std::function<bool()>& go_on) {
   const SlicedPath path = slice_branch(*q.path->branch, grid.slice);
   const Surround& s = *q.surround;
   const bool room_air = path.branch->from.kind == EndKind::room_air;
@@ -59,6 +60,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuesti
   for (const BenchAge age : {BenchAge::cold_bench, BenchAge::one_hour}) {
     const double until = in(*wall_age(age), second);
     while (stepper.moment() < until) {
+      if (go_on && !go_on()) return std::nullopt;
       if (!stepper.step(until, longest_step)) return std::nullopt;
     }
     DesignFlow d = design_flow_now(q, equations, age);
@@ -69,7 +71,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuesti
 }
 
 std::optional<std::vector<DesignFlow>> young_design_flows(const Design& design, const Library& library, const BurnGrid& grid,
-                                                          const BurnAccuracy& accuracy) {
+                                                          const BurnAccuracy& accuracy, const std::function<bool()>& go_on) {
   const TracedPath traced = trace_path(design, library);
   const WoodSpecies* wood = library.wood(design.fire.wood);
   if (!traced.complete || wood == nullptr || !traced.network.is_series()) return std::nullopt;
@@ -86,7 +88,7 @@ std::optional<std::vector<DesignFlow>> young_design_flows(const Design& design, 
                                     design.fire.wanted_excess_air,
                                     design.fire.flow_safety,
                                     design.site.wind_allowance};
-  return young_design_flows(question, design.site.outdoor_humidity, grid, accuracy);
+  return young_design_flows(question, design.site.outdoor_humidity, grid, accuracy, go_on);
 }
 
 }  // namespace fluewright

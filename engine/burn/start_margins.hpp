@@ -6,6 +6,7 @@
 #include "engine/burn/wall_nodes.hpp"
 #include "engine/solve/design_flow.hpp"
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -19,11 +20,14 @@ namespace fluewright {
 /// Slices of `grid`, whatever the question's own path has; the two agree within 0.1 Pa (checked).
 [[nodiscard]] std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuestion& question,
                                                                         Ratio outdoor_humidity, const BurnGrid& grid = {},
-                                                                        const BurnAccuracy& accuracy = {});
+                                                                        const BurnAccuracy& accuracy = {},
+                                                                        const std::function<bool()>& go_on = {});
 
-/// The same for a whole design; nothing where its path is not complete and in series.
+/// The same for a whole design; nothing where its path is not complete and in series, or where `go_on`, asked before
+/// every step, called it off.
 [[nodiscard]] std::optional<std::vector<DesignFlow>> young_design_flows(const Design& design, const Library& library,
                                                                         const BurnGrid& grid = {},
-                                                                        const BurnAccuracy& accuracy = {});
+                                                                        const BurnAccuracy& accuracy = {},
+                                                                        const std::function<bool()>& go_on = {});
 
 }  // namespace fluewright

@@ -6,6 +6,7 @@
 #include "engine/layout/flue_map.hpp"
 #include "engine/layout/house.hpp"
 #include "engine/layout/network_builder.hpp"
+#include "engine/layout/trace_ways.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -268,8 +269,10 @@ void add_place_findings(std::vector<Finding>& findings, const Design& design, co
 
 }  // namespace
 
+TracedPath trace_ways(const Design& design, const Library& library) { return Tracer(design, library).trace(); }
+
 TracedPath trace_path(const Design& design, const Library& library) {
-  TracedPath path = Tracer(design, library).trace();
+  TracedPath path = trace_ways(design, library);
   add_place_findings(path.findings, design, library);
   return path;
 }

@@ -3,6 +3,7 @@ set(ROOM_SOURCES
     burning.cpp
     design_flow.cpp
     fans.cpp
+    least_margin.cpp
     march.cpp
     network_answer.cpp
     network_design_flow.cpp

@@ -47,7 +47,7 @@ struct LimitPlot::Drawing {
 
   void style();
   void redraw();
-  void draw_curve();
+  void draw_curve(const std::vector<LimitPoint>& points, const QPen& pen, bool dots);
   void draw_line_across(double y, const QColor& ink, const QString& words);
   void draw_upright(double x, const QColor& ink, const QString& words, bool dashed);
   void write(const QString& words, const QColor& ink, double x, double y, Qt::Alignment side);
@@ -55,6 +55,7 @@ struct LimitPlot::Drawing {
 
   QCustomPlot& plot;
   std::optional<LimitAnswer> answer;
+  std::vector<LimitPoint> refined;
   UnitSystem units = UnitSystem::metric;
   QString empty_words;
 };
@@ -93,16 +94,16 @@ void LimitPlot::Drawing::draw_upright(double x, const QColor& ink, const QString
         (right_half ? Qt::AlignRight : Qt::AlignLeft) | (dashed ? Qt::AlignBottom : Qt::AlignTop));
 }
 
-void LimitPlot::Drawing::draw_curve() {
+void LimitPlot::Drawing::draw_curve(const std::vector<LimitPoint>& points, const QPen& pen, bool dots) {
   QVector<double> xs;
   QVector<double> ys;
-  for (const LimitPoint& point : answer->curve) {
+  for (const LimitPoint& point : points) {
     xs << x_of(point.x);
     ys << (point.margin ? in_shown_unit(*point.margin, units) : std::numeric_limits<double>::quiet_NaN());
   }
   QCPGraph* graph = plot.addGraph();
-  graph->setPen(QPen(theme().inks.ink, 2.0));
-  if (answer->kind == LimitKind::most_bends) graph->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, 5));
+  graph->setPen(pen);
+  if (dots) graph->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, 5));
   graph->setData(xs, ys, true);
 }
 
@@ -127,18 +128,26 @@ void LimitPlot::Drawing::redraw() {
   double low = std::min(0.0, wanted);
   double high = std::max(0.0, wanted);
   std::optional<double> today;
-  for (const LimitPoint& point : answer->curve) {
-    if (!point.margin) continue;
-    const double y = in_shown_unit(*point.margin, units);
-    low = std::min(low, y);
-    high = std::max(high, y);
-    if (point.x == answer->scale.today) today = y;
+  for (const auto* points : {&answer->curve, &refined}) {
+    for (const LimitPoint& point : *points) {
+      if (!point.margin) continue;
+      const double y = in_shown_unit(*point.margin, units);
+      low = std::min(low, y);
+      high = std::max(high, y);
+      if (point.x == answer->scale.today) today = y;
+    }
   }
   const double span = std::max(high - low, 1e-6);
   plot.yAxis->setRange(low - 0.12 * span, high + 0.18 * span);
   plot.xAxis->setRange(x_of(answer->curve.front().x), x_of(answer->curve.back().x));
   draw_line_across(wanted, inks.calm, QStringLiteral("wanted %1").arg(QString::fromStdString(fluewright::show(answer->wanted, units).text())));
-  draw_curve();
+  const bool counts = answer->kind == LimitKind::most_bends;
+  if (refined.empty()) {
+    draw_curve(answer->curve, QPen(inks.ink, 2.0), counts);
+  } else {
+    draw_curve(answer->curve, QPen(inks.faint_ink, 1.2, Qt::DotLine), false);
+    draw_curve(refined, QPen(inks.ink, 2.0), true);
+  }
   draw_upright(x_of(answer->scale.today), inks.faint_ink,
                QStringLiteral("drawn: %1").arg(QString::fromStdString(limit_value_text(answer->kind, answer->scale.today, units))), false);
   if (today) {
@@ -166,11 +175,20 @@ LimitPlot::~LimitPlot() = default;
 void LimitPlot::show_answer(LimitAnswer answer, UnitSystem units) {
   drawing_->answer = std::move(answer);
   drawing_->units = units;
+  drawing_->refined.clear();
   drawing_->redraw();
 }
 
+void LimitPlot::show_refined(std::vector<LimitPoint> points) {
+  drawing_->refined = std::move(points);
+  drawing_->redraw();
+}
+
+const std::vector<LimitPoint>& LimitPlot::refined() const { return drawing_->refined; }
+
 void LimitPlot::show_nothing(const QString& words) {
   drawing_->answer.reset();
+  drawing_->refined.clear();
   drawing_->empty_words = words;
   drawing_->redraw();
 }

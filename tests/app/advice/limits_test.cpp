@@ -38,13 +38,13 @@ TEST(ALimit, HasTheWantedMarginAndLessBeyondIt) {
       const LimitAnswer answer = search(kind, design);
       if (answer.state != LimitState::found) continue;
       ++found;
-      const auto margin = margin_at(kind, design, *shipped_library(), *answer.found, usual_slice);
+      const auto margin = margin_at({kind, design, *shipped_library()}, *answer.found, usual_slice);
       ASSERT_TRUE(margin) << id << ' ' << limit_name(kind);
       if (kind != LimitKind::most_bends) {
         EXPECT_NEAR(in(*margin, pascal), 2.0, 0.01) << id << ' ' << limit_name(kind);
       }
       EXPECT_GE(in(*margin, pascal), 2.0 - 1e-6) << id << ' ' << limit_name(kind);
-      const auto less = margin_at(kind, design, *shipped_library(), beyond(kind, *answer.found), usual_slice);
+      const auto less = margin_at({kind, design, *shipped_library()}, beyond(kind, *answer.found), usual_slice);
       if (less) EXPECT_LT(in(*less, pascal), 2.0) << id << ' ' << limit_name(kind);
     }
   }
@@ -89,6 +89,68 @@ TEST(ALimit, IsMissingWhereTheDesignLacksWhatItIsAbout) {
   for (const LimitKind kind : limit_kinds) {
     EXPECT_FALSE(search_limit({kind, gap, *shipped_library(), marginal_below, 8, {}, {}})) << limit_name(kind);
   }
+}
+
+// The shortcut past findings and states gives the same number, for every demo, kind and value.
+TEST(TheMarginAlone, IsThatOfTheWholeAnswer) {
+  for (const Demo& shipped : shipped_demos()) {
+    const Design design = demo(shipped.id);
+    const Assessment now = assess(design, *shipped_library());
+    for (const LimitKind kind : limit_kinds) {
+      const auto scale = limit_scale(kind, design, *shipped_library(), now);
+      if (!scale) continue;
+      const LimitDesigns designs(kind, design, *shipped_library());
+      for (const FieldValue& x : {scale->lowest, scale->today, scale->highest}) {
+        const auto changed = designs.at(x);
+        const auto margin = margin_at(designs, x, usual_slice);
+        if (!changed) {
+          EXPECT_FALSE(margin);
+          continue;
+        }
+        AssessOptions margins_only;
+        margins_only.operating_points = false;
+        const Assessment whole = assess(*changed, *shipped_library(), margins_only);
+        ASSERT_EQ(margin.has_value(), whole.verdict.has_value()) << shipped.id << ' ' << limit_name(kind);
+        EXPECT_TRUE(!margin || *margin == whole.worst_margin) << shipped.id << ' ' << limit_name(kind);
+      }
+    }
+  }
+}
+
+// Worked out in time the limit holds as well: at it the wanted margin, a little beyond it less.
+TEST(ALimitInTime, HasTheWantedMarginAndLessBeyondIt) {
+  const Design design = demo("bench_spring_200");
+  const LimitSearch asked{LimitKind::longest_bench, design, *shipped_library(), 1.0 * pascal, 4, {}, {}};
+  const auto quick = search_limit(asked);
+  ASSERT_TRUE(quick);
+  std::size_t brought = 0;
+  const auto refined = refined_limit(asked, *quick, [&brought](std::size_t, const LimitPoint&) { ++brought; });
+  ASSERT_TRUE(refined);
+  EXPECT_EQ(brought, quick->curve.size());
+  ASSERT_EQ(refined->state, LimitState::found);
+  EXPECT_EQ(refined->by, MarginBy::steps_in_time);
+  EXPECT_NEAR(in(refined->margin, pascal), 1.0, 0.01);
+  const auto less = margin_at({asked.kind, design, *shipped_library()}, beyond(asked.kind, *refined->found), usual_slice,
+                              MarginBy::steps_in_time);
+  ASSERT_TRUE(less);
+  EXPECT_LT(in(*less, pascal), 1.0);
+}
+
+TEST(ALimitInTime, IsNotWorkedOutOfAPathThatBranchesNorAfterAStop) {
+  const Design branched = demo("bench_bypass_150");
+  const LimitSearch of_branched{LimitKind::weakest_difference, branched, *shipped_library(), marginal_below, 4, {}, {}};
+  EXPECT_FALSE(refined_limit(of_branched, *search_limit(of_branched), {}));
+  const Design design = demo("bench_small_150");
+  std::stop_source stop;
+  LimitSearch asked{LimitKind::longest_bench, design, *shipped_library(), marginal_below, 4, {}, {}};
+  const auto quick = search_limit(asked);
+  asked.stop = stop.get_token();
+  std::size_t brought = 0;
+  EXPECT_FALSE(refined_limit(asked, *quick, [&](std::size_t, const LimitPoint&) {
+    ++brought;
+    stop.request_stop();
+  }));
+  EXPECT_EQ(brought, 1u) << "nothing comes after a stop";
 }
 
 // The quick curve is for a picture: close to the usual one, within what a line on a plot shows.
