@@ -18,13 +18,15 @@ using nlohmann::ordered_json;
 
 
 ordered_json outcome_json(const Outcome& outcome) {
-  return {{"verdict", word(outcome.verdict)},
-          {"margin_Pa", in(outcome.margin, pascal)},
-          {"age", word(outcome.age)},
-          {"exit_C", in_celsius(outcome.exit)},
-          {"heat_kept_W", in(outcome.kept, watt)},
-          {"condensing_g_h", in(outcome.water, MassFlow(gram / hour))},
-          {"parts", outcome.parts.amount}};
+  ordered_json json = {{"verdict", word(outcome.verdict)},
+                       {"margin_Pa", in(outcome.margin, pascal)},
+                       {"age", word(outcome.age)},
+                       {"exit_C", in_celsius(outcome.exit)},
+                       {"heat_kept_W", in(outcome.kept, watt)},
+                       {"condensing_g_h", in(outcome.water, MassFlow(gram / hour))},
+                       {"parts", outcome.parts.amount}};
+  if (outcome.shut) json["charged_margin_blade_shut_Pa"] = in(*outcome.shut, pascal);
+  return json;
 }
 
 ordered_json titles_json(const std::vector<Finding>& findings) {
@@ -56,8 +58,12 @@ std::string titles(const std::vector<Finding>& findings) {
 }
 
 std::string outcome_line(const Outcome& outcome, UnitSystem units) {
-  return fmt::format("{}, margin {} ({}), exit {}, heat kept {}", word(outcome.verdict), show(outcome.margin, units).text(),
-                     word(outcome.age), show(outcome.exit, units).text(), show(outcome.kept, units).text());
+  const std::string shut =
+      outcome.shut ? fmt::format(", warm and with the blade shut {}", show(*outcome.shut, units).text()) : std::string{};
+  const bool only_open = outcome.shut && *outcome.shut < Pressure{} && outcome.verdict < Verdict::will_not_draw;
+  return fmt::format("{}, margin {} ({}){}, exit {}, heat kept {}",
+                     only_open ? "draws only while the blade is open" : word(outcome.verdict), show(outcome.margin, units).text(),
+                     word(outcome.age), shut, show(outcome.exit, units).text(), show(outcome.kept, units).text());
 }
 
 }  // namespace

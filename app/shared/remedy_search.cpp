@@ -13,15 +13,6 @@ namespace {
 
 using Tried = std::vector<std::optional<TriedRemedy>>;
 
-std::ptrdiff_t balance(const TriedRemedy& tried) {
-  return static_cast<std::ptrdiff_t>(tried.mended.size()) - static_cast<std::ptrdiff_t>(tried.raised.size());
-}
-
-bool does_more(const TriedRemedy& pair, const TriedRemedy& single) {
-  return pair.after.verdict < single.after.verdict ||
-         (pair.after.verdict == single.after.verdict && balance(pair) > balance(single));
-}
-
 class Search {
  public:
   explicit Search(const RemedySearch& asked) : asked_{asked} {}
@@ -32,8 +23,8 @@ class Search {
     if (!list_.before) return std::move(list_);
     const std::vector<Remedy> planned = single_remedies(asked_.design, asked_.library, now);
     list_.state.of = planned.size();
-    const Tried singles = try_all(planned, [](const TriedRemedy&) { return true; });
-    if (asked_.pairs) try_pairs(singles);
+    const Tried singles = try_all(planned, [](std::size_t, const TriedRemedy&) { return true; });
+    if (asked_.pairs) try_pairs(planned, singles);
     std::stable_sort(list_.remedies.begin(), list_.remedies.end(), ranks_before);
     return std::move(list_);
   }
@@ -46,7 +37,7 @@ class Search {
       tried[i] = try_remedy(asked_.design, asked_.library, *list_.before, remedies[i], asked_.prices);
       const std::lock_guard one_at_a_time(mutex_);
       ++list_.state.tried;
-      if (tried[i] && brings_something(*tried[i], *list_.before) && worth(*tried[i])) {
+      if (tried[i] && brings_something(*tried[i], *list_.before) && worth(i, *tried[i])) {
         list_.remedies.push_back(*tried[i]);
         if (asked_.found) asked_.found(*tried[i]);
       }
@@ -55,19 +46,20 @@ class Search {
     return tried;
   }
 
-  void try_pairs(const Tried& singles) {
+  /// Pairs of what can be built, with open amounts still open: what one change is to be depends on the other.
+  void try_pairs(const std::vector<Remedy>& planned, const Tried& singles) {
     std::vector<Remedy> built;
-    for (const auto& single : singles) {
-      if (single) built.push_back(single->remedy);
+    for (std::size_t i = 0; i < planned.size(); ++i) {
+      if (singles[i]) built.push_back(planned[i]);
     }
     const std::vector<Remedy> pairs = paired_remedies(built);
     list_.state.of += pairs.size();
-    const auto alone = [&singles](const Change& change) -> const TriedRemedy& {
-      return **std::find_if(singles.begin(), singles.end(),
-                            [&](const auto& s) { return s && s->remedy.changes.front() == change; });
+    const auto alone = [&](const Change& change) -> const TriedRemedy& {
+      const auto at = std::find(planned.begin(), planned.end(), Remedy{{change}});
+      return *singles[static_cast<std::size_t>(at - planned.begin())];
     };
-    (void)try_all(pairs, [&](const TriedRemedy& pair) {
-      return std::all_of(pair.remedy.changes.begin(), pair.remedy.changes.end(),
+    (void)try_all(pairs, [&](std::size_t i, const TriedRemedy& pair) {
+      return std::all_of(pairs[i].changes.begin(), pairs[i].changes.end(),
                          [&](const Change& change) { return does_more(pair, alone(change)); });
     });
   }

@@ -61,6 +61,7 @@ std::string change_sentence(const Change& change, const Design& design, const Li
     case ChangeKind::open_inlet:
       return fmt::format("Open {} from {} to {}", name(), piece_share(design, library, change.piece, units),
                          share_text(change.amount, units));
+    case ChangeKind::bypass: return "Lead a bypass past the bench, its blade open while the chimney warms";
     case ChangeKind::priming_tee:
       return fmt::format("Put a tee at the foot of {}, for a priming fire", name());
   }
@@ -84,6 +85,7 @@ std::string_view change_name(ChangeKind kind) {
     case ChangeKind::choke_inlet: return "choke_inlet";
     case ChangeKind::open_inlet: return "open_inlet";
     case ChangeKind::priming_tee: return "priming_tee";
+    case ChangeKind::bypass: return "bypass";
   }
   return {};
 }

@@ -131,6 +131,7 @@ Changed applied(const Design& design, const Library& library, const Change& chan
     case ChangeKind::outside_air: return ducted(design, library, change.piece);
     case ChangeKind::choke_inlet:
     case ChangeKind::open_inlet: return taken(set_field(design, library, change.piece, "free_share", change.amount));
+    case ChangeKind::bypass: return advice::with_bypass(design, library, path, parts);
     case ChangeKind::priming_tee:
       return taken(insert_in_run(design, library, change.piece, std::get<Length>(change.amount), tee_type));
   }

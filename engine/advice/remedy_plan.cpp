@@ -15,8 +15,9 @@ namespace {
 
 using advice::Parts;
 
-/// Shares of the bench that a builder would give up; heights that come as one, two or four half-metre lengths.
-constexpr std::array kept_shares{0.9, 0.75, 0.5, 0.25};
+/// The share of the bench left where its length is not what keeps it from drawing but the wet walls at its end might be.
+constexpr double drier_share = 0.75;
+/// Heights that come as one, two or four half-metre lengths.
 constexpr std::array added_heights{0.5 * metre, 1.0 * metre, 2.0 * metre};
 /// Bores that pipe comes in.
 constexpr std::array usual_bores{100.0 * millimetre, 125.0 * millimetre, 150.0 * millimetre, 175.0 * millimetre,
@@ -40,11 +41,12 @@ class Plan {
       : design_{design}, library_{library}, a_{a}, parts_{advice::parts_of(design, library, a.path)} {}
 
   std::vector<Remedy> singles() {
-    plan_bench();
-    plan_flue();
+    // What is quick to try comes first, so that there is something to see.
     plan_stack();
     plan_fire();
     plan_inlet();
+    plan_flue();
+    plan_bench();
     return std::move(singles_);
   }
 
@@ -55,10 +57,12 @@ class Plan {
 
   void plan_bench() {
     const double now = in(advice::bench_length(design_, library_, parts_), metre);
-    for (const double share : kept_shares) {
-      const double length = rounded(share * now, bench_step);
-      if (length > 0.0 && length < now) add(ChangeKind::shorten_bench, {}, Length(length * metre));
+    if (now > 0.0 && a_.worst_margin < marginal_below) {
+      add(ChangeKind::shorten_bench, {}, Length{});
+    } else if (now > 0.0 && a_.condensation && a_.condensation->starts_at) {
+      add(ChangeKind::shorten_bench, {}, Length(rounded(drier_share * now, bench_step) * metre));
     }
+    if (now > 0.0 && a_.path.network.is_series()) add(ChangeKind::bypass, {}, Length{});
     // The bend that costs most is the one to leave out.
     std::vector<std::pair<double, std::size_t>> bends;
     for (const std::size_t bend : parts_.level_bends) {
@@ -184,7 +188,9 @@ std::vector<Remedy> paired_remedies(const std::vector<Remedy>& singles) {
     for (std::size_t k = i + 1; k < singles.size(); ++k) {
       const Change& a = singles[i].changes.front();
       const Change& b = singles[k].changes.front();
-      if (!same_thing(a, b)) pairs.push_back({{a, b}});
+      if (same_thing(a, b)) continue;
+      // What changes the shape goes before what is built onto it.
+      pairs.push_back(a.kind < b.kind ? Remedy{{a, b}} : Remedy{{b, a}});
     }
   }
   return pairs;

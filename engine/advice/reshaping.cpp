@@ -188,9 +188,18 @@ bool can_be_built(const Design& before, const Design& after, const Library& libr
   const auto wrong = [&library](const Design& design, const TracedPath& traced) {
     auto found = check_values(design, library);
     found.insert(found.end(), traced.findings.begin(), traced.findings.end());
-    return std::count_if(found.begin(), found.end(), [](const Finding& f) { return f.severity != Severity::note; });
+    found.erase(std::remove_if(found.begin(), found.end(), [](const Finding& f) { return f.severity == Severity::note; }),
+                found.end());
+    return found;
   };
-  return wrong(after, path) <= wrong(before, trace_path(before, library));
+  const auto now = wrong(after, path);
+  if (now.empty()) return true;
+  const auto then = wrong(before, trace_path(before, library));
+  return std::all_of(now.begin(), now.end(), [&then](const Finding& f) {
+    return std::any_of(then.begin(), then.end(), [&f](const Finding& known) {
+      return f.code == known.code && f.piece == known.piece && f.field == known.field && f.text == known.text;
+    });
+  });
 }
 
 }  // namespace fluewright::advice

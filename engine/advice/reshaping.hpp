@@ -47,6 +47,11 @@ struct Parts {
 [[nodiscard]] std::optional<Design> with_bend(const Design& design, const Library& library, const TracedPath& path,
                                               const Parts& parts);
 
+/// A tee at the beginning of the bench, one at its end, and the shortest pipe with an open blade between them that can
+/// be built: straight across, or round the bench with elbows. Nothing where the path branches already.
+[[nodiscard]] std::optional<Design> with_bypass(const Design& design, const Library& library, const TracedPath& path,
+                                                const Parts& parts);
+
 /// Whether the drawing carries gas from inlet to cap, and nothing has come in that was not wrong before.
 [[nodiscard]] bool can_be_built(const Design& before, const Design& after, const Library& library);
 

@@ -1,5 +1,6 @@
 set(ROOM_SOURCES
     bend_changes.cpp
+    bypass.cpp
     cleanout_findings.cpp
     comfort_findings.cpp
     draft_findings.cpp
@@ -10,6 +11,7 @@ set(ROOM_SOURCES
     practice.cpp
     price.cpp
     remedy.cpp
+    remedy_amounts.cpp
     remedy_apply.cpp
     remedy_plan.cpp
     reshaping.cpp
