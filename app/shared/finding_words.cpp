@@ -181,6 +181,7 @@ std::string sentence(const Finding& finding, const Design& design, const Library
   if (text.empty()) text = fan_sentence(finding, arguments);
   if (text.empty()) text = practice_sentence(finding, arguments);
   // "in w.c." brings a full stop along.
+  for (auto twice = text.find(".. "); twice != std::string::npos; twice = text.find(".. ")) text.erase(twice, 1);
   if (text.ends_with("..")) text.pop_back();
   return text;
 }

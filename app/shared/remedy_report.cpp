@@ -60,7 +60,7 @@ std::string titles(const std::vector<Finding>& findings) {
 std::string outcome_line(const Outcome& outcome, UnitSystem units) {
   const std::string shut =
       outcome.shut ? fmt::format(", warm and with the blade shut {}", show(*outcome.shut, units).text()) : std::string{};
-  const bool only_open = outcome.shut && *outcome.shut < Pressure{} && outcome.verdict < Verdict::will_not_draw;
+  const bool only_open = lasting_verdict(outcome) == Verdict::will_not_draw && outcome.verdict < Verdict::will_not_draw;
   return fmt::format("{}, margin {} ({}){}, exit {}, heat kept {}",
                      only_open ? "draws only while the blade is open" : word(outcome.verdict), show(outcome.margin, units).text(),
                      word(outcome.age), shut, show(outcome.exit, units).text(), show(outcome.kept, units).text());

@@ -61,7 +61,7 @@ std::string change_sentence(const Change& change, const Design& design, const Li
     case ChangeKind::open_inlet:
       return fmt::format("Open {} from {} to {}", name(), piece_share(design, library, change.piece, units),
                          share_text(change.amount, units));
-    case ChangeKind::bypass: return "Lead a bypass past the bench, its blade open while the chimney warms";
+    case ChangeKind::bypass: return "Lead a bypass past the bench, open to light";
     case ChangeKind::priming_tee:
       return fmt::format("Put a tee at the foot of {}, for a priming fire", name());
   }

@@ -165,39 +165,37 @@ std::ptrdiff_t new_faults(const TriedRemedy& tried) {
                        [](const Finding& finding) { return finding.severity >= Severity::fault; });
 }
 
-/// The margin that lasts: with a bypass the least of lighting, its blade open, and of the warm bench, its blade shut.
-Pressure lasting_margin(const TriedRemedy& tried) {
-  return tried.after.shut ? std::min(tried.after.margin, *tried.after.shut) : tried.after.margin;
-}
-
-Verdict lasting_verdict(const TriedRemedy& tried) {
-  const Pressure margin = lasting_margin(tried);
-  const Verdict by_margin = margin < Pressure{}       ? Verdict::will_not_draw
-                            : margin < marginal_below ? Verdict::marginal
-                                                      : Verdict::draws;
-  return std::max(tried.after.verdict, by_margin);
-}
+/// The margin that goes with the verdict that lasts.
+Pressure lasting_margin(const Outcome& outcome) { return outcome.shut ? std::min(outcome.margin, *outcome.shut) : outcome.margin; }
 
 double heat_steps(const TriedRemedy& tried) { return std::floor((tried.lost / heat_step).value()); }
 
 }  // namespace
 
+Verdict lasting_verdict(const Outcome& outcome) {
+  const Pressure margin = lasting_margin(outcome);
+  const Verdict by_margin = margin < Pressure{}       ? Verdict::will_not_draw
+                            : margin < marginal_below ? Verdict::marginal
+                                                      : Verdict::draws;
+  return std::max(outcome.verdict, by_margin);
+}
+
 bool ranks_before(const TriedRemedy& a, const TriedRemedy& b) {
-  const Verdict of_a = lasting_verdict(a);
-  const Verdict of_b = lasting_verdict(b);
+  const Verdict of_a = lasting_verdict(a.after);
+  const Verdict of_b = lasting_verdict(b.after);
   if (of_a != of_b) return of_a < of_b;
-  if (of_a != Verdict::draws && lasting_margin(a) != lasting_margin(b)) return lasting_margin(a) > lasting_margin(b);
+  if (of_a != Verdict::draws && lasting_margin(a.after) != lasting_margin(b.after)) return lasting_margin(a.after) > lasting_margin(b.after);
   if (new_faults(a) != new_faults(b)) return new_faults(a) < new_faults(b);
   if (heat_steps(a) != heat_steps(b)) return heat_steps(a) < heat_steps(b);
   if (balance(a) != balance(b)) return balance(a) > balance(b);
   if (work_of(a.remedy) != work_of(b.remedy)) return work_of(a.remedy) < work_of(b.remedy);
   if (a.after.parts != b.after.parts) return a.after.parts < b.after.parts;
-  return lasting_margin(a) > lasting_margin(b);
+  return lasting_margin(a.after) > lasting_margin(b.after);
 }
 
 bool does_more(const TriedRemedy& pair, const TriedRemedy& single) {
-  const Verdict together = lasting_verdict(pair);
-  if (together != lasting_verdict(single)) return together < lasting_verdict(single);
+  const Verdict together = lasting_verdict(pair.after);
+  if (together != lasting_verdict(single.after)) return together < lasting_verdict(single.after);
   if (together == Verdict::draws && heat_steps(pair) != heat_steps(single)) {
     return heat_steps(pair) < heat_steps(single);
   }

@@ -58,6 +58,9 @@ struct Outcome {
   std::vector<Finding> findings;
 };
 
+/// The verdict that lasts: with a new bypass the worse of lighting, its blade open, and of the warm bench, its blade shut.
+[[nodiscard]] Verdict lasting_verdict(const Outcome& outcome);
+
 /// A remedy that was tried.
 struct TriedRemedy {
   Remedy remedy;

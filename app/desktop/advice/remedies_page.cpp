@@ -209,9 +209,9 @@ void RemediesPage::fill_row(int row, const QString& words, const Outcome& outcom
     item->setToolTip(said);
     table_->setItem(row, column, item);
   };
-  const Tone tone = tone_of(outcome.verdict);
+  const Tone tone = tone_of(lasting_verdict(outcome));
   put(change,
-      outcome.shut ? QStringLiteral("%1 (warm, blade shut: %2)").arg(words, text(*outcome.shut, units)) : words, false);
+      outcome.shut ? QStringLiteral("%1 (warm and shut: %2 to spare)").arg(words, text(*outcome.shut, units)) : words, false);
   put(margin, symbol(tone) + QLatin1Char(' ') + text(outcome.margin, units), true);
   put(leaving, text(outcome.exit, units), true);
   put(kept, text(outcome.kept, units), true);
