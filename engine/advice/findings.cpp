@@ -39,6 +39,7 @@ namespace {
 /// Among findings of one severity the one that costs most comes first.
 int weight(FindingCode code) {
   switch (code) {
+    case FindingCode::unreached:
     case FindingCode::fan_dependent:
     case FindingCode::will_not_draw: return 0;
     case FindingCode::near_combustibles:
