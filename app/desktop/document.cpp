@@ -4,6 +4,7 @@
 
 #include "app/desktop/design_step.hpp"
 #include "engine/layout/path.hpp"
+#include "engine/solve/followed.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -62,6 +63,8 @@ void Document::become(std::size_t place, const Design& design) {
 void Document::refresh() {
   moment_.reset();  // it was of the design before
   const Design& shown = design();
+  late_.reset();
+  followed_.reset();
   geometries_ = fluewright::geometries(shown, *library_);
   assessment_ = answer(shown);
   findings_ = all_findings(shown, *library_, assessment_);
@@ -73,6 +76,16 @@ void Document::refresh() {
   }
   if (!pointed_.piece.empty() && shown.piece(pointed_.piece) == nullptr) point_at({});
   emit changed();
+}
+
+void Document::add_late_answer(const Design& of, LateAnswer late) {
+  if (!(of == answered_design())) return;
+  if (!late.young.empty() && !followed_) {
+    followed_ = with_design_flows(assessment_, late.young);
+    findings_ = all_findings(design(), *library_, *followed_);
+  }
+  late_ = std::move(late);
+  emit late_answer_came();
 }
 
 const PieceId& Document::selected() const {

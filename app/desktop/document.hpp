@@ -6,6 +6,7 @@
 #include "app/shared/design_file.hpp"
 #include "app/shared/units.hpp"
 #include "engine/advice/findings.hpp"
+#include "engine/burn/power_cut.hpp"
 
 #include <QObject>
 #include <QString>
@@ -17,6 +18,13 @@
 #include <vector>
 
 namespace fluewright {
+
+/// What is found out about a design after its live answer.
+struct LateAnswer {
+  std::vector<DesignFlow> young;             ///< the young ages followed in time; empty where they would not converge
+  std::optional<PowerCutAnswer> power_cut;   ///< of the fans that the design runs; nothing where none does
+  bool complete = false;                     ///< nothing more will come
+};
 
 /// The hub of the desktop program: the design, its answer, its undo stack, and what is selected and pointed at.
 /// Views read it and listen; only its own verbs change it. Views never talk to one another.
@@ -33,6 +41,13 @@ class Document : public QObject {
   [[nodiscard]] const DesignDocument& file() const { return file_; }
   /// The answer to exactly that design.
   [[nodiscard]] const Assessment& assessment() const { return assessment_; }
+  /// The same with the young ages followed in time where that has come in, else the very same.
+  [[nodiscard]] const Assessment& followed() const { return followed_ ? *followed_ : assessment_; }
+  [[nodiscard]] const std::optional<LateAnswer>& late_answer() const { return late_; }
+  /// Taken where `of` is still what the answer is for.
+  void add_late_answer(const Design& of, LateAnswer late);
+  /// design() under the conditions that are tried out: what the answer is for.
+  [[nodiscard]] Design answered_design() const { return tried(design()); }
   /// Everything worth saying of it, most serious first.
   [[nodiscard]] const std::vector<Finding>& findings() const { return findings_; }
   [[nodiscard]] const std::vector<PieceGeometry>& geometries() const { return geometries_; }
@@ -119,6 +134,7 @@ class Document : public QObject {
 
  signals:
   void changed();            ///< design and assessment are new (also for previews)
+  void late_answer_came();   ///< followed(), late_answer() and findings() are new, the design is the same
   void selection_changed();
   void piece_wanted();       ///< the selected piece should come into sight
   void variants_changed();   ///< their number, names, or which lies on the desk
@@ -134,6 +150,7 @@ class Document : public QObject {
   void become(std::size_t place, const Design& design);
   void become(const DesignDocument& file);
   void put_on_desk(std::size_t place);
+  [[nodiscard]] Design tried(Design design) const;
   [[nodiscard]] Assessment answer(const Design& design) const;
   [[nodiscard]] std::size_t other(std::size_t place) const { return place < file_.place ? place : place - 1; }
   void refresh();  ///< geometry and answer of what is shown, then changed()
@@ -142,6 +159,8 @@ class Document : public QObject {
   DesignDocument file_;
   std::optional<Design> preview_;
   Assessment assessment_;
+  std::optional<LateAnswer> late_;
+  std::optional<Assessment> followed_;
   std::vector<Finding> findings_;
   std::vector<PieceGeometry> geometries_;
   QUndoGroup undo_group_;

@@ -42,16 +42,17 @@ void Document::try_out(const std::optional<Trial>& trial) {
   refresh();
 }
 
-Assessment Document::answer(const Design& shown) const {
-  if (!trial_) return assess(shown, *library_);
-  Design tried = shown;
-  tried.site.outdoor_temperature = trial_->outdoor_temperature;
-  tried.room.temperature = trial_->room_temperature;
-  tried.fire.burn_rate = trial_->burn_rate;
-  tried.fire.moisture = trial_->moisture;
-  tried.room.exhaust_flow = trial_->exhaust_flow;
-  return assess(tried, *library_);
+Design Document::tried(Design shown) const {
+  if (!trial_) return shown;
+  shown.site.outdoor_temperature = trial_->outdoor_temperature;
+  shown.room.temperature = trial_->room_temperature;
+  shown.fire.burn_rate = trial_->burn_rate;
+  shown.fire.moisture = trial_->moisture;
+  shown.room.exhaust_flow = trial_->exhaust_flow;
+  return shown;
 }
+
+Assessment Document::answer(const Design& shown) const { return assess(trial_ ? tried(shown) : shown, *library_); }
 
 QString Document::variant_name(std::size_t place) const {
   const std::string& name = place == file_.place ? file_.variant_name : file_.others[other(place)].name;

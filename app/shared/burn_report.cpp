@@ -39,6 +39,7 @@ constexpr Column columns[] = {
     {"margin_Pa", [](const BurnRow& r) { return in(r.margin, pascal); }},
     {"foot_draft_Pa", [](const BurnRow& r) { return in(r.foot_draft, pascal); }},
     {"feed_draft_Pa", [](const BurnRow& r) { return in(r.feed_draft, pascal); }},
+    {"mouth_froude", [](const BurnRow& r) { return r.mouth_froude.value(); }},
     {"fire_C", [](const BurnRow& r) { return in_celsius(r.fire); }},
     {"exit_C", [](const BurnRow& r) { return in_celsius(r.exit); }},
     {"stored_MJ", [](const BurnRow& r) { return 1e-6 * in(r.stored, joule); }},
@@ -51,7 +52,7 @@ double kept(double value) { return std::isfinite(value) ? rounded(value, 1e-4) :
 
 /// Before anything burns the fire has no temperature.
 bool says_nothing(const BurnRow& row, std::string_view key) {
-  return !(row.burning > MassFlow{}) && (key == "fire_C" || key == "excess_air_ratio");
+  return !(row.burning > MassFlow{}) && (key == "fire_C" || key == "excess_air_ratio" || key == "mouth_froude");
 }
 
 ordered_json summary_json(const BurnSummary& s) {
@@ -65,6 +66,7 @@ ordered_json summary_json(const BurnSummary& s) {
   json["starved_min"] = kept(in(s.starved, minute));
   json["smoke_min"] = kept(in(s.smoke_time, minute));
   json["smoke_g"] = kept(in(s.smoke, gram));
+  json["counterflow_min"] = kept(in(s.counterflow, minute));
   json["wanted_kg"] = kept(in(s.wanted, kilogram));
   json["burnt_kg"] = kept(in(s.burnt, kilogram));
   json["condensate_g"] = kept(in(s.condensate, gram));
@@ -86,6 +88,7 @@ void summary_lines(std::string& text, const BurnSummary& s, UnitSystem units) {
   line("Short of air for", clock(s.starved));
   line("Backwards for", clock(s.reversed));
   line("Smoke into the room", fmt::format("{} in {}", grams(s.smoke), clock(s.smoke_time)));
+  if (s.counterflow > Time{}) line("Smoke can pass the slow mouth for", clock(s.counterflow));
   line("Water on the walls", grams(s.condensate));
   const BurnHeat& h = s.heat;
   line("Heat of the wood", show(h.released, units).text());

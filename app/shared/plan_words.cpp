@@ -52,6 +52,17 @@ std::string value_text(const PlanValue& value) {
   return std::visit(Text{}, value);
 }
 
+/// " Allowed: 0 to 1.", with a space before it; empty where there is nothing to say.
+std::string allowed_text(const PlanFault& fault) {
+  const std::string lowest = value_text(fault.lowest);
+  const std::string highest = value_text(fault.highest);
+  const char* more_than = fault.above ? "more than " : "";
+  if (lowest.empty() && highest.empty()) return {};
+  if (lowest.empty()) return fmt::format(" Allowed: {}.", highest);
+  if (highest.empty()) return fault.above ? fmt::format(" Allowed: more than {}.", lowest) : fmt::format(" Allowed: {} or more.", lowest);
+  return fmt::format(" Allowed: {}{} to {}.", more_than, lowest, highest);
+}
+
 }  // namespace
 
 std::string sentence(const PlanFault& fault, const Design& design, const Library& library) {
@@ -59,19 +70,20 @@ std::string sentence(const PlanFault& fault, const Design& design, const Library
   const std::string subject = counted ? fmt::format("{} {}", entry_word(fault.list), fault.index + 1) : std::string{entry_word(fault.list)};
   const std::string field = field_word(fault.field);
   const std::string value = value_text(fault.value);
+  const std::string allowed = allowed_text(fault);
+  const auto said = [&](std::string_view what) { return fmt::format("{}: the {}, {}, {}.{}", subject, field, value, what, allowed); };
   switch (fault.code) {
-    case PlanFaultCode::negative: return fmt::format("{}: the {}, {}, is negative.", subject, field, value);
-    case PlanFaultCode::nothing:
-      return value.empty() ? fmt::format("{}: the {} is empty.", subject, field)
-                           : fmt::format("{}: the {}, {}, must be more than nothing.", subject, field, value);
-    case PlanFaultCode::beyond_the_run: return fmt::format("{}: the {}, {}, goes beyond the end of the run.", subject, field, value);
-    case PlanFaultCode::out_of_order: return fmt::format("{}: the {}, {}, is before that of the entry before it.", subject, field, value);
-    case PlanFaultCode::overlapping: return fmt::format("{}: the {}, {}, is before the entry before it has ended.", subject, field, value);
+    case PlanFaultCode::negative: return said("is negative");
+    case PlanFaultCode::nothing: return value.empty() ? fmt::format("{}: the {} is empty.", subject, field) : said("is too little");
+    case PlanFaultCode::beyond_the_run: return said("goes beyond the end of the run");
+    case PlanFaultCode::out_of_order: return said("is before that of the entry before it");
+    case PlanFaultCode::overlapping: return said("is before the entry before it has ended");
     case PlanFaultCode::unknown_piece: return fmt::format("{}: there is no piece {} in the design.", subject, value);
     case PlanFaultCode::wrong_piece:
       return fmt::format("{}: {} is no {} that can do this.", subject, piece_name(design, library, std::get<PieceId>(fault.value)), field);
-    case PlanFaultCode::too_much: return fmt::format("{}: the {}, {}, is out of range.", subject, field, value);
-    case PlanFaultCode::too_short: return fmt::format("{}: the course of temperatures does not reach over the whole run ({}).", subject, value);
+    case PlanFaultCode::too_much: return said("is out of range");
+    case PlanFaultCode::too_short:
+      return fmt::format("{}: the course of temperatures does not reach over the whole run: this end is at {}.{}", subject, value, allowed);
   }
   return {};
 }

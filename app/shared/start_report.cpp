@@ -91,6 +91,7 @@ ordered_json trial_json(const StartTrial& trial) {
   json["decided_at_min"] = kept(in(trial.decided_at, minute));
   json["smoke_kg"] = kept(in(trial.smoke, kilogram), 1e-6);
   json["burnt_kg"] = kept(in(trial.burnt, kilogram), 1e-6);
+  json["starving_kg"] = kept(in(trial.starving, kilogram), 1e-6);
   json["wanted_kg"] = kept(in(trial.wanted, kilogram), 1e-6);
   return json;
 }
@@ -181,6 +182,7 @@ ordered_json start_map_json(const StartMap& map, const StartQuestion& question) 
                    {"kindling_min", in(question.rules.kindling_lasts, minute)},
                    {"holds_for_min", in(question.rules.holds_for, minute)},
                    {"least_burnt_share", question.rules.least_burnt.value()},
+                   {"starved_under_excess_air", question.rules.starved_under.value()},
                    {"fan_min", in(question.allowance.fan_lasts, minute)},
                    {"priming_computed", question.can_prime},
                    {"extra_depressurisation_Pa", in(question.design.room.extra_depressurisation, pascal)},
@@ -193,7 +195,7 @@ const std::vector<AidColumn>& aid_columns() {
   static const std::vector<AidColumn> columns{
       {"starts", [](const AidRow& row, UnitSystem) -> std::string { return !computed(row) ? "–" : row.starts ? "yes" : "no"; }},
       {"amount", [](const AidRow& row, UnitSystem) { return row.starts ? amount_text(row) : std::string{}; }},
-      {"draws alone from", [](const AidRow& row, UnitSystem) { return row.self_sustaining ? minutes_text(*row.self_sustaining) : std::string{}; }},
+      {"draws alone from", [](const AidRow& row, UnitSystem) { return row.self_sustaining ? minutes_text(*row.self_sustaining) + " min" : std::string{}; }},
       {"smoke", [](const AidRow& row, UnitSystem) { return computed(row) ? grams_text(row.trial.smoke) : std::string{}; }},
       {"motor / rated",
        [](const AidRow& row, UnitSystem units) {
@@ -204,9 +206,13 @@ const std::vector<AidColumn>& aid_columns() {
        [](const AidRow& row, UnitSystem) -> std::string {
          if (!row.left_on) return {};
          if (!row.left_on->motor_in_stream) return "outside";
-         return row.left_on->wet > Time{} ? minutes_text(row.left_on->wet) : "dry";
+         return row.left_on->wet > Time{} ? minutes_text(row.left_on->wet) + " min" : "dry";
        }},
-      {"fire colder by", [](const AidRow& row, UnitSystem units) { return row.fire_lost ? show(*row.fire_lost, units).text() : std::string{}; }},
+      {"fire colder by",
+       [](const AidRow& row, UnitSystem units) {
+         if (!row.fire_lost) return std::string{};
+         return *row.fire_lost > TemperatureDifference{} ? show(*row.fire_lost, units).text() : std::string{"not colder"};
+       }},
       {"power cut, left on",
        [](const AidRow& row, UnitSystem) { return row.power_cut ? power_cut_words(row.power_cut->neutral) : std::string{}; }},
       {"price", [](const AidRow& row, UnitSystem) { return computed(row) ? money(row.price) : std::string{}; }},
@@ -230,10 +236,7 @@ std::string aids_text(const std::vector<AidRow>& rows, const AidsQuestion& quest
   text += table.text() + '\n';
   rank = 0;
   for (const AidRow& row : rows) text += wrapped(fmt::format("{} {}: {}", ++rank, aid_name(row.task), reason_sentence(row, units)), text_width, 2, 2);
-  const AidFigures& f = question.figures;
-  text += '\n' + wrapped(fmt::format("Ten years: {:.0f} starts a year, a fan that may not be switched off runs {} h each; prices are common "
-                                     "practice or your own figures.",
-                                     f.starts_per_year.value(), in(f.burns_per_start, hour)), text_width, 2);
+  text += '\n' + wrapped(aids_assumptions(question.figures), text_width, 2);
   return text;
 }
 
@@ -248,14 +251,9 @@ ordered_json aids_json(const std::vector<AidRow>& rows, const AidsQuestion& ques
 }
 
 std::string power_cut_text(const PowerCutAnswer& cut) {
-  std::string text;
-  const bool unsafe = !cut.neutral.holds || !cut.depressurised.holds;
-  if (cut.depends_on_fan()) {
-    text += "UNSAFE: the draft holds only while the fan runs.\n";
-  } else if (unsafe) {
-    text += "UNSAFE in a house under suction: there the draft holds only while the fan runs.\n";
-  }
-  return text + wrapped(power_cut_sentence(cut), text_width, unsafe ? 2 : 0);
+  const std::string_view headline = power_cut_headline(cut);
+  if (headline.empty()) return wrapped(power_cut_sentence(cut), text_width, 0);
+  return std::string{headline} + '\n' + wrapped(power_cut_sentence(cut), text_width, 2);
 }
 
 ordered_json power_cut_json(const PowerCutAnswer& cut) {

@@ -83,10 +83,10 @@ std::string map_assumptions(const StartQuestion& q, UnitSystem units) {
   std::string text = fmt::format(
       "Walls soaked at their surroundings. By itself: it stands open {} before the whole fire is lit. Kindling: it stands shut "
       "until the match, so the air in it is still; {} for {}, then {}. It holds when for {} after the last aid the gas "
-      "runs forward, no more than {} of smoke comes into the room and {} of the wood burns.",
+      "runs forward, no more than {} of smoke comes into the room and {} of the wood burns with at least {:g} times the air it needs.",
       minutes_text(rules.open_before_match), show(rules.kindling_share * q.design.fire.burn_rate, units).text(), minutes_text(rules.kindling_lasts),
       show(q.design.fire.burn_rate, units).text(), minutes_text(rules.holds_for), grams_text(rules.puff),
-      show(rules.least_burnt, units, Meaning::share).text());
+      show(rules.least_burnt, units, Meaning::share).text(), rules.starved_under.value());
   text += fmt::format(" House: suction {} on top of its own stack effect, exhaust {}, neutral plane {}.",
                       show(q.design.room.extra_depressurisation, units).text(), show(q.design.room.exhaust_flow, units).text(),
                       show(q.design.room.neutral_plane, units, Meaning::height).text());
@@ -125,11 +125,11 @@ std::string amount_text(const AidRow& row) {
     case StartAidKind::none:
     case StartAidKind::kindling: return "";
     case StartAidKind::priming:
-      return fmt::format("{} over {}", grams_text(row.trial.aid.starter), minutes_text(row.trial.aid.lasts));
+      return fmt::format("{} over {} min", grams_text(row.trial.aid.starter), minutes_text(row.trial.aid.lasts));
     case StartAidKind::bypass:
     case StartAidKind::fan: break;
   }
-  return minutes_text(row.trial.aid.lasts);
+  return minutes_text(row.trial.aid.lasts) + " min";
 }
 
 namespace {
@@ -147,10 +147,10 @@ std::string cannot_be_tried(const AidRow& row) {
 
 std::string motor_words(const FanLeftOn& fan, UnitSystem units) {
   if (fan.hottest_gas > fan.rated_gas) {
-    return fmt::format("gas at the fan gets to {}, and {} is its limit", show(fan.hottest_gas, units).text(),
+    return fmt::format("the gas at the fan gets to {}; its limit is {}", show(fan.hottest_gas, units).text(),
                        show(fan.rated_gas, units).text());
   }
-  return fmt::format("the motor gets to {}, and {} is its limit", show(fan.hottest_motor, units).text(),
+  return fmt::format("the motor gets to {}; its limit is {}", show(fan.hottest_motor, units).text(),
                      show(fan.rated_motor, units).text());
 }
 
@@ -161,19 +161,21 @@ std::string reason_sentence(const AidRow& row, UnitSystem units) {
   switch (row.reason) {
     case AidReason::no_help_needed: return "It draws before anything is lit and takes the whole fire at once.";
     case AidReason::small_fire_is_enough: return "A small fire in a heater shut until the match is enough; it costs nothing and nothing can break.";
-    case AidReason::holds_after: return fmt::format("After {} it holds by itself.", amount);
+    case AidReason::holds_after:
+      return row.trial.aid.kind == StartAidKind::bypass ? fmt::format("After {} it holds by itself.", amount)
+                                                        : fmt::format("After {} it holds by itself; practice allows 5 to 10 min.", amount);
     case AidReason::motor_too_hot:
-      return fmt::format("After {} it would hold, but left on {}.", amount, motor_words(*row.left_on, units));
+      return fmt::format("It holds after {}, but left on {}.", amount, motor_words(*row.left_on, units));
     case AidReason::motor_wet:
-      return fmt::format("After {} it would hold, but left on water condenses at the motor for {}.", amount,
+      return fmt::format("It holds after {}, but left on, water condenses at the motor for {} min.", amount,
                          minutes_text(row.left_on->wet));
     case AidReason::only_while_it_runs:
       return fmt::format("Unsafe: it draws only while the fan runs. {}",
                          row.power_cut ? power_cut_sentence(*row.power_cut) : "");
     case AidReason::runs_backward:
-      return fmt::format("It runs backward {} after the beginning.", minutes_text(row.trial.decided_at));
-    case AidReason::smokes: return fmt::format("Smoke comes into the room {} after the beginning.", minutes_text(row.trial.decided_at));
-    case AidReason::starves: return "The fire starves for air.";
+      return fmt::format("It runs backward {} min after the beginning.", minutes_text(row.trial.decided_at));
+    case AidReason::smokes: return fmt::format("Smoke comes into the room {} min after the beginning.", minutes_text(row.trial.decided_at));
+    case AidReason::starves: return "It starves: too much of the wood burns with too little air.";
     case AidReason::cannot_be_tried: break;
   }
   return cannot_be_tried(row);
@@ -188,6 +190,23 @@ std::string power_cut_words(const PowerCutRun& run) {
   if (run.reverses) add(fmt::format("turns after {} min", minutes_text(*run.reverses)));
   add(fmt::format("{} of smoke into the room", grams_text(run.smoke)));
   return words;
+}
+
+std::string aids_assumptions(const AidFigures& f) {
+  return fmt::format("Ten years: {:.0f} starts a year, a fan that may not be switched off runs {} h each; prices are common practice "
+                     "or your own figures.",
+                     f.starts_per_year.value(), in(f.burns_per_start, hour));
+}
+
+std::string_view power_cut_headline(const PowerCutAnswer& cut) {
+  if (!cut.neutral.holds) {
+    return cut.neutral.drew_before ? "UNSAFE: the draft holds only while the fan runs." : "UNSAFE: it does not draw, even with the fan on.";
+  }
+  if (!cut.depressurised.holds) {
+    return cut.depressurised.drew_before ? "UNSAFE in a house under suction: there the draft holds only while the fan runs."
+                                         : "UNSAFE in a house under suction: there it does not draw, even with the fan on.";
+  }
+  return "";
 }
 
 std::string power_cut_sentence(const PowerCutAnswer& cut) {

@@ -33,6 +33,10 @@ namespace fluewright {
 [[nodiscard]] std::string amount_text(const AidRow& row);
 /// Why it stands where it stands.
 [[nodiscard]] std::string reason_sentence(const AidRow& row, UnitSystem units);
+/// "UNSAFE: the draft holds only while the fan runs."; empty where a power cut does no harm in either house.
+[[nodiscard]] std::string_view power_cut_headline(const PowerCutAnswer& cut);
+/// What the costs of ten years stand on.
+[[nodiscard]] std::string aids_assumptions(const AidFigures& figures);
 /// What a power cut does with the fan on and the feed loaded.
 [[nodiscard]] std::string power_cut_sentence(const PowerCutAnswer& cut);
 [[nodiscard]] std::string power_cut_words(const PowerCutRun& run);

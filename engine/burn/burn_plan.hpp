@@ -139,6 +139,9 @@ struct PlanFault {
   std::size_t index = 0;   ///< in that list, from 0
   std::string field;       ///< engine name: "at", "lasts", ...
   PlanValue value;
+  PlanValue lowest;        ///< what would be allowed; nothing where there is no such end
+  PlanValue highest;
+  bool above = false;      ///< more than the lowest, which is not allowed itself
 };
 
 /// Everything wrong with a plan for that design, in the order of PlanList. Never throws.

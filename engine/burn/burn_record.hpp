@@ -4,6 +4,7 @@
 
 // What is kept of a burn: enough to play it and to plot it without computing it again. A plain value.
 
+#include "engine/flow/mouth.hpp"
 #include "engine/flow/stretch.hpp"
 #include "engine/layout/design.hpp"
 
@@ -45,6 +46,7 @@ struct BurnRow {
   Pressure margin{};            ///< draft to spare if the design flow passed now, as the design-flow check counts it: fans off
   Pressure foot_draft{};        ///< room against flue at the stack's foot: > 0 holds smoke in
   Pressure feed_draft{};        ///< the same just inside the feed's mouth
+  Ratio mouth_froude = 0.0;     ///< of the air drawn in from the room; 0 where nothing burns or nothing is drawn in
   Temperature outdoors;
   Temperature fire;             ///< of the gas as it leaves the fire
   Temperature exit;             ///< at the cap, or at the mouth when it runs backwards
@@ -60,6 +62,9 @@ struct BurnRow {
   std::vector<Velocity> speeds;      ///< by slice, of the gas; < 0 runs backwards
   std::vector<Temperature> nodes;    ///< as BurnRecord::nodes
   std::vector<std::pair<std::size_t, Temperature>> motors;  ///< by fan: piece, and how warm its motor gets
+
+  /// The air comes in so slowly that smoke can pass it, although the gas runs forward.
+  [[nodiscard]] bool counterflow() const { return mouth_froude > Ratio(0.0) && mouth_froude < counterflow_below; }
 };
 
 /// Where the heat went.
@@ -84,6 +89,7 @@ struct BurnSummary {
   Time reversed{};                  ///< while something burns
   Time starved{};                   ///< the oxygen limits the fire
   Time smoke_time{};                ///< burnt gas runs into the room
+  Time counterflow{};               ///< forward, yet so slow at the mouth that smoke can pass the air that comes in
   Mass smoke{};
   Mass wanted{};
   Mass burnt{};

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/burn/burn_recorder.hpp"
 
+#include "engine/burn/path_balance.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -36,6 +38,11 @@ BurnRecorder::BurnRecorder(BurnRecord& record, const BurningFlue& flue, const De
       if (options.keep_slices && (cell.place == Place::mass || cell.place == Place::ground)) keep_nodes(cell);
     }
   }
+}
+
+void BurnRecorder::set_mouth(Area open, Length height) {
+  mouth_open_ = open;
+  mouth_height_ = height;
 }
 
 void BurnRecorder::use(const BurnEquations& equations) {
@@ -74,26 +81,7 @@ double BurnRecorder::margin_at(const BurnStepper& stepper) {
   at_design.priming = 0.0;
   at_design.powered = false;  // as the design-flow check: fans standing still
   probe_->rates(stepper.moment(), at_design, trial_.data(), rate_.data());
-  // Along the main path; what its junctions take is a resistance too.
-  double drive = 0.0;
-  double resistance = 0.0;
-  double acceleration = 0.0;
-  const BranchNow* before = nullptr;
-  for (const std::size_t b : cells.main_path) {
-    const BranchNow& now = probe_->branches_now()[b];
-    if (before == nullptr) {
-      drive += now.from;
-    } else {
-      resistance += before->to - now.from;
-    }
-    drive += now.buoyancy + now.fan;
-    resistance += now.resistance;
-    acceleration += now.acceleration;
-    before = &now;
-  }
-  if (before != nullptr) drive -= before->to;
-  const double safety = design_->fire.flow_safety;
-  return drive - safety * resistance - (acceleration > 0.0 ? safety : 1.0) * acceleration - in(design_->site.wind_allowance, pascal);
+  return path_balance(*probe_).margin(design_->fire.flow_safety) - in(design_->site.wind_allowance, pascal);
 }
 
 void BurnRecorder::set_drafts(BurnRow& row) const {
@@ -136,6 +124,11 @@ BurnRow BurnRecorder::row_of(const BurnStepper& stepper) {
   for (const BranchCells& b : cells.branches) row.flows.push_back(state[b.flow] * kilogram_per_second);
   const BranchCells& burning = cells.branches[cells.fire_branch];
   row.forward = state[burning.flow] >= 0.0;
+  if (row.forward && fire.burn > 0.0 && mouth_open_ > Area{}) {
+    const AirNow air = equations_->air_at(stepper.moment(), interval_);
+    const Velocity inflow = row.air / (air.room_density * kilogram_per_cubic_metre * mouth_open_);
+    row.mouth_froude = mouth_froude(inflow, mouth_height_, row.fire, kelvins(air.room));
+  }
   for (const BranchCells& b : cells.branches) {
     if (b.to.kind != EndKind::outdoor_air || b.last == b.first) continue;
     row.flue_gas = now[b.last - 1].flow * kilogram_per_second;
@@ -188,6 +181,7 @@ void BurnRecorder::count(const BurnRow& row, double seconds) {
   const bool burning = row.wanted > MassFlow{};
   if (burning && !row.forward) s.reversed += passed;
   if (row.short_of_air) s.starved += passed;
+  if (row.counterflow()) s.counterflow += passed;
   if (burning && row.forward) {
     if (!holds_from_ && in(row.at, second) >= aids_end_ && !fan_runs()) holds_from_ = in(row.at, second);
   } else if (burning) {

@@ -18,6 +18,9 @@ class BurnRecorder {
   BurnRecorder(BurnRecord& record, const BurningFlue& flue, const Design& design, const BurnOptions& options,
                const Timeline& timeline);
 
+  /// Where the air for the fire comes in from the room: what of it stands open, and how high.
+  void set_mouth(Area open, Length height);
+
   /// A damper was moved: the same unknowns under other equations.
   void use(const BurnEquations& equations);
 
@@ -45,6 +48,8 @@ class BurnRecorder {
   Interval interval_;
   double aids_end_;
   double design_flow_;         ///< reaching the fire [kg/s]
+  Area mouth_open_{};          ///< zero: the fire's air does not come from the room
+  Length mouth_height_{};
   std::vector<double> begun_;
   std::vector<double> trial_;
   std::vector<double> rate_;

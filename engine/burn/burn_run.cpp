@@ -20,6 +20,21 @@ bool burns(const FlueNetwork& network) {
   });
 }
 
+/// Where the fire's air comes in from the room: what the sticks leave open of the mouth, and the mouth's height.
+struct Mouth {
+  Area open{};
+  Length height{};
+};
+Mouth mouth_of(const Design& design, const Library& library, const FlueNetwork& network) {
+  const Branch& first = network.branches[network.main_path.front()];
+  if (first.from.kind != EndKind::room_air || first.stretches.empty()) return {};
+  const Stretch& inlet = first.stretches.front();
+  const Piece& piece = design.pieces[inlet.piece];
+  const PieceView view{design, library, piece, *library.piece_type(piece.type)};
+  const Ratio share = view.has("free_share") ? view.ratio("free_share") : Ratio(1.0);
+  return {share * inlet.section.area(), inlet.section.hydraulic_diameter()};
+}
+
 /// The run's flue as its dampers stand, made anew whenever one is moved.
 class FlueMaker {
  public:
@@ -81,6 +96,8 @@ BurnRecord run_burn(const Design& design, const Library& library, const BurnPlan
   }
   kernel::BurnStepper stepper{*flue->equations, options.accuracy};
   kernel::BurnRecorder recorder{record, *flue, design, options, timeline};
+  const Mouth mouth = mouth_of(design, library, traced.network);
+  recorder.set_mouth(mouth.open, mouth.height);
   stepper.start(flue->equations->at_rest(timeline.intervals().front()), 0.0);
   const double length = in(plan.length, second);
   const double longest = in(options.longest_step, second);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/burn/burning_flue.hpp"
 
+#include "engine/solve/stretch_slices.hpp"
+
 #include <algorithm>
 #include <array>
 #include <numbers>
@@ -65,7 +67,9 @@ std::optional<std::size_t> open_tee(FlueNetwork& network, const PrimingTee& tee)
 BurningFlue::BurningFlue(FlueNetwork made_of, std::optional<std::size_t> priming_hole, const GasPair& gas, const AirRange& air,
                          const BurnGrid& grid, const Surround& surround, Ratio outdoor_humidity)
     : network{std::move(made_of)} {
-  for (const Branch& branch : network.branches) paths.push_back(slice_branch(branch, grid.slice));
+  for (const Branch& branch : network.branches) {
+    paths.push_back(slice_stretches(branch, [&grid](const Stretch& stretch) { return grid.longest_slice(stretch); }));
+  }
   cells = std::make_unique<BurnCells>(network, paths, priming_hole, gas, air, grid);
   equations = std::make_unique<BurnEquations>(*cells, gas, surround, outdoor_humidity);
 }

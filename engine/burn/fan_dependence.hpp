@@ -4,32 +4,23 @@
 
 // Whether the draft of a burn hangs on a fan, and what a power cut does.
 
-#include "engine/burn/burn_run.hpp"
+#include "engine/burn/power_cut.hpp"
 
 #include <functional>
 #include <optional>
 
 namespace fluewright {
 
-/// A house in which the mains are cut while the fan runs over a loaded feed.
-struct PowerCutOutcome {
-  Pressure suction{};                  ///< in the house, whatever draws it there
-  std::optional<Time> reverses_after;  ///< since the cut; nothing: the gas goes on forward
-  std::optional<Time> starves_after;   ///< since the cut the oxygen limits the fire; nothing: it does not
-  Mass smoke{};                        ///< burnt gas let into the room after the cut
-  [[nodiscard]] bool holds() const { return !reverses_after && !starves_after; }
-};
-
 struct FanDependence {
   Time cut_at{};      ///< half-way through the longest spell in which a fan runs while something burns
   Time watched{};     ///< so long after the cut, or until nothing burns
-  PowerCutOutcome neutral;
-  PowerCutOutcome depressurised;
-  /// The draft never holds by itself: it lasts as long as the fan does.
+  PowerCutAnswer cut; ///< of this time line, by the same rules as a standard start's
+  /// The draft of this time line never holds by itself: it lasts as long as the fan does.
   bool only_with_fan = false;
+  [[nodiscard]] bool holds() const { return cut.neutral.holds && cut.depressurised.holds; }
 };
 
-/// Whether the plan lets a fan run while something burns.
+/// Whether a fan runs while something burns: switched on by the plan, or as the design says.
 [[nodiscard]] bool switches_fans(const BurnPlan& plan, const Design& design, const Library& library);
 
 /// Cuts the mains of a plan that runs well with its fan: in a neutral house, and in one under the suction of the design

@@ -12,6 +12,8 @@ namespace {
 /// No weather on record is outside these.
 constexpr Temperature coldest = celsius(-70.0);
 constexpr Temperature warmest = celsius(60.0);
+constexpr Time longest_run = 1000.0 * 24.0 * hour;
+constexpr Ratio fastest = 3.0;  // of a fan, over its curve's own speed
 
 class Check {
  public:
@@ -22,7 +24,9 @@ class Check {
 
   void all() {
     at_ = {PlanList::plan, 0};
-    if (positive("length", plan_->length) && plan_->length > 1000.0 * 24.0 * hour) add(PlanFaultCode::too_much, "length", plan_->length);
+    if (positive("length", plan_->length) && plan_->length > longest_run) {
+      add(PlanFaultCode::too_much, "length", plan_->length, Time{}, longest_run, true);
+    }
     not_negative("begins_at", plan_->begins_at);
     spans(PlanList::loads, plan_->loads, [&](const WoodLoad& l) {
       positive("wood", l.wood);
@@ -30,8 +34,8 @@ class Check {
     });
     for_each(PlanList::feeds, plan_->feeds, [&](const SteadyFeed& f) {
       positive("rate", f.rate);
-      if (begins("from", f.from) && !(f.until > f.from)) add(PlanFaultCode::nothing, "until", f.until);
-      if (f.until > plan_->length) add(PlanFaultCode::beyond_the_run, "until", f.until);
+      if (begins("from", f.from) && !(f.until > f.from)) add(PlanFaultCode::nothing, "until", f.until, f.from, plan_->length, true);
+      if (f.until > plan_->length) add(PlanFaultCode::beyond_the_run, "until", f.until, f.from, plan_->length, true);
     });
     follow(PlanList::feeds, plan_->feeds, "from", [](const SteadyFeed& f) { return std::pair{f.from, f.until}; });
     spans(PlanList::priming, plan_->priming, [&](const PrimingFire& p) {
@@ -41,12 +45,11 @@ class Check {
       return std::pair{p.at, p.lasts};
     });
     switches(PlanList::moves, plan_->moves, [&](const PieceMove& m) {
-      share("open", m.open);
+      share("open", m.open, 1.0);
       piece("piece", m.piece, {"damper"});
     });
     switches(PlanList::fans, plan_->fans, [&](const FanSwitch& f) {
-      not_negative("speed", f.speed);
-      if (f.speed > Ratio(3.0)) add(PlanFaultCode::too_much, "speed", f.speed);
+      share("speed", f.speed, fastest);
       if (f.runs_for) positive("runs_for", *f.runs_for);
       piece("fan", f.fan, {"fan", "fan_head"});
     });
@@ -56,27 +59,28 @@ class Check {
   }
 
  private:
-  void add(PlanFaultCode code, std::string field, PlanValue value) {
-    faults.push_back({code, at_.first, at_.second, std::move(field), std::move(value)});
+  void add(PlanFaultCode code, std::string field, PlanValue value, PlanValue lowest = {}, PlanValue highest = {},
+           bool above = false) {
+    faults.push_back({code, at_.first, at_.second, std::move(field), std::move(value), std::move(lowest), std::move(highest), above});
   }
   template <class Quantity>
-  bool not_negative(const char* field, Quantity value) {
-    if (std::isnan(value.value())) return add(PlanFaultCode::nothing, field, value), false;
-    if (value < Quantity{}) return add(PlanFaultCode::negative, field, value), false;
+  bool not_negative(const char* field, Quantity value, bool above = false) {
+    if (std::isnan(value.value())) return add(PlanFaultCode::nothing, field, value, Quantity{}, {}, above), false;
+    if (value < Quantity{}) return add(PlanFaultCode::negative, field, value, Quantity{}, {}, above), false;
     return true;
   }
   template <class Quantity>
   bool positive(const char* field, Quantity value) {
-    if (!not_negative(field, value)) return false;
-    if (!(value > Quantity{})) return add(PlanFaultCode::nothing, field, value), false;
+    if (!not_negative(field, value, true)) return false;
+    if (!(value > Quantity{})) return add(PlanFaultCode::nothing, field, value, Quantity{}, {}, true), false;
     return true;
   }
-  void share(const char* field, Ratio value) {
-    if (not_negative(field, value) && value > Ratio(1.0)) add(PlanFaultCode::too_much, field, value);
+  void share(const char* field, Ratio value, Ratio most) {
+    if (not_negative(field, value) && value > most) add(PlanFaultCode::too_much, field, value, Ratio(0.0), most);
   }
   bool begins(const char* field, Time at) {
     if (!not_negative(field, at)) return false;
-    if (!(at < plan_->length)) return add(PlanFaultCode::beyond_the_run, field, at), false;
+    if (!(at < plan_->length)) return add(PlanFaultCode::beyond_the_run, field, at, Time{}, plan_->length), false;
     return true;
   }
   void piece(const char* field, const PieceId& id, std::initializer_list<std::string_view> shapes) {
@@ -88,7 +92,7 @@ class Check {
     }
   }
   void temperature(const char* field, Temperature t) {
-    if (!(t > coldest && t < warmest)) add(PlanFaultCode::too_much, field, t);
+    if (!(t > coldest && t < warmest)) add(PlanFaultCode::too_much, field, t, coldest, warmest);
   }
 
   template <class Entry, class Each>
@@ -106,9 +110,9 @@ class Check {
       const auto [before, ended] = span(entries[i - 1]);
       const Time begun = span(entries[i]).first;
       if (begun < before) {
-        add(PlanFaultCode::out_of_order, field, begun);
+        add(PlanFaultCode::out_of_order, field, begun, before);
       } else if (begun < ended - 1e-6 * second) {
-        add(PlanFaultCode::overlapping, field, begun);
+        add(PlanFaultCode::overlapping, field, begun, ended);
       }
     }
   }
@@ -118,7 +122,7 @@ class Check {
       const auto [at, lasts] = each(e);
       const bool fits = begins("at", at);
       if (positive("lasts", lasts) && fits && at + lasts > plan_->length + 1e-6 * second) {
-        add(PlanFaultCode::beyond_the_run, "lasts", lasts);
+        add(PlanFaultCode::beyond_the_run, "lasts", lasts, Time{}, Time(plan_->length - at), true);
       }
     });
     follow(list, entries, "at", [](const Entry& e) { return std::pair{e.at, Time(e.at + e.lasts)}; });
@@ -147,12 +151,12 @@ class Check {
     for_each(PlanList::outdoors, *course, [&](const OutdoorPoint& p) { temperature("temperature", p.temperature); });
     for (std::size_t i = 1; i < course->size(); ++i) {
       at_ = {PlanList::outdoors, i};
-      if (!((*course)[i].at > (*course)[i - 1].at)) add(PlanFaultCode::out_of_order, "at", (*course)[i].at);
+      if (!((*course)[i].at > (*course)[i - 1].at)) add(PlanFaultCode::out_of_order, "at", (*course)[i].at, (*course)[i - 1].at, {}, true);
     }
     at_ = {PlanList::outdoors, 0};
-    if (course->front().at > 1e-6 * second) add(PlanFaultCode::too_short, "at", course->front().at);
+    if (course->front().at > 1e-6 * second) add(PlanFaultCode::too_short, "at", course->front().at, {}, Time{});
     at_ = {PlanList::outdoors, course->size() - 1};
-    if (course->back().at < plan_->length - 1e-6 * second) add(PlanFaultCode::too_short, "at", course->back().at);
+    if (course->back().at < plan_->length - 1e-6 * second) add(PlanFaultCode::too_short, "at", course->back().at, plan_->length);
   }
 
   const BurnPlan* plan_;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/burn/power_cut.hpp"
 
+#include "engine/burn/cut_watch.hpp"
 #include "engine/burn/fan_fitting.hpp"
 
 #include <algorithm>
@@ -26,52 +27,25 @@ BurnPlan plan_of(const Design& design, const std::vector<Running>& fans, const P
   return plan;
 }
 
-/// Looks on: before the cut and after it.
-class CutWatch {
- public:
-  CutWatch(const PowerCutRules& rules, PowerCutRun& run) : rules_{&rules}, run_{&run} {}
-
-  bool see(const BurnRow& row) {
-    const bool enough_burns = row.burning >= rules_->starved_below * row.wanted;
-    if (row.at <= rules_->cut_after) {
-      run_->drew_before = row.forward && enough_burns && row.smoke <= rules_->puff;
-      run_->fire_before = row.fire;
-      smoke_before_ = row.smoke;
-      return true;
-    }
-    const Time since = row.at - rules_->cut_after;
-    run_->smoke = row.smoke - smoke_before_;
-    if (!row.forward && !run_->reverses) run_->reverses = since;
-    if (enough_burns) {
-      run_->starves.reset();
-    } else if (!run_->starves) {
-      run_->starves = since;
-    }
-    return true;
-  }
-
- private:
-  const PowerCutRules* rules_;
-  PowerCutRun* run_;
-  Mass smoke_before_{};
-};
-
 std::optional<PowerCutRun> run_in_house(Design design, const Library& library, const std::vector<Running>& fans,
                                         Pressure suction, const PowerCutRules& rules, const std::function<bool()>& go_on) {
   design.room.exhaust_flow = VolumeFlow{};
   design.room.extra_depressurisation = suction;
   PowerCutRun run;
   run.suction = suction;
-  CutWatch watch{rules, run};
+  CutWatch watch{rules.cut_after, rules, run};
   BurnOptions options;
   options.grid = rules.grid;
   options.accuracy = rules.accuracy;
   options.keep_slices = false;
-  options.watch = [&watch](const BurnRow& row) { return watch.see(row); };
+  options.watch = [&watch](const BurnRow& row) {
+    watch.see(row);
+    return true;
+  };
   if (go_on) options.go_on = [&go_on](Ratio) { return go_on(); };
   const BurnRecord record = run_burn(design, library, plan_of(design, fans, rules), options);
   if (record.end != BurnEnd::done) return std::nullopt;
-  run.holds = !run.starves && !run.reverses && run.smoke <= rules.puff;
+  watch.conclude();
   return run;
 }
 

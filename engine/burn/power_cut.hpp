@@ -19,6 +19,7 @@ struct PowerCutRules {
   Time cut_after = 60.0 * minute;       ///< from the beginning, walls cold then
   Time load_lasts = 45.0 * minute;      ///< what is in the feed at the cut would burn so long at the full rate (common practice)
   Ratio starved_below = 0.85;           ///< of the wanted burn rate
+  Ratio starved_under = 1.5;            ///< excess-air ratio under which the steady answer calls a fire starved too
   Mass puff = 5.0 * gram;               ///< of burnt gas in the room that still counts as none (chosen)
   /// Suction of the depressurised house: the level at which caution is usual (common practice). It stays when the mains
   /// fail, as a leaky upper storey's or another fire's does; hoods and dryers stop with the fan.
@@ -32,7 +33,7 @@ struct PowerCutRun {
   Pressure suction{};              ///< of the house, on top of its own stack effect
   bool drew_before = false;        ///< with the fan on: forward, and the wanted fire burning
   bool holds = false;              ///< after the cut: forward to the load's end, not starved, no smoke
-  std::optional<Time> starves;     ///< after the cut; from then on it burns less than `starved_below` of the wanted
+  std::optional<Time> starves;     ///< after the cut; from then on it burns less than `starved_below` of the wanted, or with too little air
   std::optional<Time> reverses;    ///< after the cut; the gas turns
   Mass smoke{};                    ///< burnt gas into the room from the cut until the load would have burnt out
   Temperature fire_before;         ///< as the gas leaves the fire, just before the cut

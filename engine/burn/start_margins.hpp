@@ -15,7 +15,7 @@ namespace fluewright {
 /// The design-flow check at the young ages of the bench, worked out in time instead of by the quick estimate: from walls
 /// at rest the design flow is kept up, the fire at its wanted rate and excess air, and after ten minutes and after an
 /// hour the pressures are added up as check_design_flow() does. In the order cold bench, one hour; `quick_estimate` is
-/// false in both. Nothing where the steps would not converge.
+/// false in both, `fans` is left empty. Nothing where the steps would not converge.
 ///
 /// Slices of `grid`, whatever the question's own path has; the two agree within 0.1 Pa (checked).
 [[nodiscard]] std::optional<std::vector<DesignFlow>> young_design_flows(const DesignFlowQuestion& question,
@@ -23,8 +23,9 @@ namespace fluewright {
                                                                         const BurnAccuracy& accuracy = {},
                                                                         const std::function<bool()>& go_on = {});
 
-/// The same for a whole design; nothing where its path is not complete and in series, or where `go_on`, asked before
-/// every step, called it off.
+/// The same for a whole design, with or without branches: the fire's own branch carries the flow that it needs, every
+/// other finds its own. Nothing where the path is not complete, where the steps would not converge, or where `go_on`,
+/// asked at every step, called it off.
 [[nodiscard]] std::optional<std::vector<DesignFlow>> young_design_flows(const Design& design, const Library& library,
                                                                         const BurnGrid& grid = {},
                                                                         const BurnAccuracy& accuracy = {},

@@ -34,6 +34,8 @@ class TrialWatch {
 
   bool see(const BurnRow& row) {
     StartTrial& t = *trial_;
+    const bool starves = row.wanted > MassFlow{} && row.excess_air_ratio < rules_->starved_under;
+    if (starves) t.starving += row.burnt - t.burnt;
     t.decided_at = row.at;
     t.smoke = row.smoke;
     t.burnt = row.burnt;
@@ -52,7 +54,7 @@ class TrialWatch {
   [[nodiscard]] StartFault fault_of(const BurnRow& row) const {
     if (row.at > trial_->aid_ends && row.wanted > MassFlow{} && !row.forward) return StartFault::ran_backward;
     if (row.smoke > rules_->puff) return StartFault::smoke;
-    const Mass missed = put_in(*plan_, row.at) - row.burnt;
+    const Mass missed = put_in(*plan_, row.at) - row.burnt + trial_->starving;
     if (missed > (1.0 - rules_->least_burnt) * trial_->wanted) return StartFault::starved;
     return StartFault::none;
   }

@@ -38,6 +38,7 @@ struct StartRules {
   Time fan_before_match = 1.0 * minute;     ///< the fan runs that long before anything is lit
   Time holds_for = 60.0 * minute;           ///< forward flow for so long after the last aid
   Ratio least_burnt = 0.85;                 ///< of what was put in, over the whole start
+  Ratio starved_under = 1.5;                ///< excess-air ratio: what burns with less does not count as burnt (common practice)
   Mass puff = 5.0 * gram;                   ///< less burnt gas than this in the room is a match's smoke, not the fire's (chosen)
   BurnGrid grid = BurnGrid::coarse();
   BurnAccuracy accuracy;
@@ -65,6 +66,7 @@ struct StartTrial {
   Mass smoke{};                    ///< until decided
   Mass wanted{};                   ///< put in over the whole start
   Mass burnt{};                    ///< until decided
+  Mass starving{};                 ///< of it, with less air than `starved_under`
   Temperature last_fire;           ///< at the end: as the gas leaves the fire
 };
 
@@ -72,7 +74,7 @@ struct StartTrial {
 [[nodiscard]] BurnPlan start_plan(const Design& design, const Library& library, const StartAid& aid, const StartRules& rules);
 
 /// Tries it, and stops as soon as the outcome is plain. It holds when for `holds_for` after the last aid the gas runs
-/// forward, no more than a puff of smoke comes into the room and `least_burnt` of the wood burns.
+/// forward, no more than a puff of smoke comes into the room and `least_burnt` of the wood burns with air enough.
 /// `go_on` is asked after every step; false calls the trial off.
 [[nodiscard]] StartTrial try_start(const Design& design, const Library& library, const StartAid& aid,
                                    const StartRules& rules = {}, const std::function<bool()>& go_on = {});

@@ -11,15 +11,21 @@ namespace fluewright {
 
 /// How finely a burn is computed.
 struct BurnGrid {
-  Length slice = 100.0 * millimetre;     ///< longest slice
+  Length slice = 100.0 * millimetre;     ///< longest slice of what rises, falls or stands free
+  Length level_slice = 100.0 * millimetre;  ///< longest slice of a run in bench or ground
   std::size_t mass_nodes = 8;            ///< through bench or ground
   std::size_t layer_nodes = 4;           ///< through brick, fibre, wool
   Length first_node = 4.0 * millimetre;  ///< thickness of the node next to the gas in a mass; they widen geometrically
 
   /// Half the slice, twice the nodes.
-  [[nodiscard]] BurnGrid finer() const { return {0.5 * slice, 2 * mass_nodes, 2 * layer_nodes, 0.5 * first_node}; }
-  /// For maps of many starts.
-  [[nodiscard]] static BurnGrid coarse() { return {500.0 * millimetre, 5, 3, 8.0 * millimetre}; }
+  [[nodiscard]] BurnGrid finer() const { return {0.5 * slice, 0.5 * level_slice, 2 * mass_nodes, 2 * layer_nodes, 0.5 * first_node}; }
+  /// For maps of many starts. A start is decided by how the first hot gas climbs riser and stack: those stay finely cut, or
+  /// their borders move by some kelvin to the wrong side (checked); runs in a bench may be coarse.
+  [[nodiscard]] static BurnGrid coarse() { return {100.0 * millimetre, 500.0 * millimetre, 5, 3, 8.0 * millimetre}; }
+
+  [[nodiscard]] Length longest_slice(const Stretch& stretch) const {
+    return stretch.place == Place::mass || stretch.place == Place::ground ? level_slice : slice;
+  }
 };
 
 namespace kernel {

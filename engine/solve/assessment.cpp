@@ -4,6 +4,7 @@
 
 #include "engine/solve/design_flow.hpp"
 #include "engine/solve/fans.hpp"
+#include "engine/solve/followed.hpp"
 #include "engine/solve/network_answer.hpp"
 #include "engine/solve/operating_points.hpp"
 #include "engine/solve/physics_findings.hpp"
@@ -59,21 +60,6 @@ Condensation condensation_along(const Assessment& a, std::size_t piece_count) {
     }
   }
   return c;
-}
-
-void judge(Assessment& a) {
-  const auto worst = std::min_element(a.design_flow.begin(), a.design_flow.end(),
-                                      [](const DesignFlow& x, const DesignFlow& y) { return x.margin < y.margin; });
-  if (worst == a.design_flow.end()) return;
-  a.worst_age = worst->age;
-  a.worst_margin = worst->margin;
-  for (const DesignFlow& d : a.design_flow) {
-    if (!d.margin_with_fans) continue;
-    a.worst_margin_with_fans = std::min(*d.margin_with_fans, a.worst_margin_with_fans.value_or(*d.margin_with_fans));
-  }
-  a.verdict = worst->margin < Pressure{}       ? Verdict::will_not_draw
-              : worst->margin < marginal_below ? Verdict::marginal
-                                               : Verdict::draws;
 }
 
 void run_free(Assessment& a, const SlicedPath& fine, const Surround& surround, const WoodFuel& fuel, MassFlow burn_rate) {
@@ -132,7 +118,7 @@ SlicedPath answer_series(Assessment& a, const Design& design, const Surround& su
 
 /// What follows from margins and profile.
 void conclude(Assessment& a, const Design& design, const Surround& surround) {
-  judge(a);
+  judge_margins(a);
   if (a.profile.empty()) return;
   a.exit_temperature = a.profile.back().gas;
   a.condensation = condensation_along(a, design.pieces.size());

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/solve/fans.hpp"
 
+#include "engine/solve/followed.hpp"
+
 #include <algorithm>
 
 namespace fluewright {
@@ -151,14 +153,7 @@ bool depends_on_fan(const Assessment& a) {
 }
 
 void add_fan_findings(Assessment& a, const Design& design) {
-  if (depends_on_fan(a)) {
-    Finding finding;
-    finding.code = FindingCode::fan_dependent;
-    finding.severity = Severity::unsafe;
-    finding.value = a.worst_margin;
-    if (a.worst_margin_with_fans) finding.highest = FieldValue{*a.worst_margin_with_fans};
-    a.findings.push_back(std::move(finding));
-  }
+  say_dependence(a);
   const std::vector<Placed> placed = placed_fans(a.path.network);
   for (const Placed& p : placed) {
     if (!p.fan->blows_along && p.fan->speed > 0.0) {

@@ -3,6 +3,7 @@
 #include "engine/solve/sliced_path.hpp"
 
 #include "engine/heat/conduction.hpp"
+#include "engine/solve/stretch_slices.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -136,7 +137,7 @@ void find_jackets(SlicedPath& path) {
 
 }  // namespace
 
-SlicedPath slice_branch(const Branch& branch, Length longest) {
+SlicedPath slice_stretches(const Branch& branch, const std::function<Length(const Stretch&)>& longest) {
   SlicedPath path;
   path.branch = &branch;
   const std::size_t count = branch.stretches.size();
@@ -147,11 +148,15 @@ SlicedPath slice_branch(const Branch& branch, Length longest) {
       path.steps[i] = area_step(branch.stretches[i - 1].section, branch.stretches[i].section);
     }
     path.walls.push_back(wall_geometry(branch.stretches[i]));
-    cut(path, i, longest);
+    cut(path, i, longest(branch.stretches[i]));
   }
   measure_runs(path);
   find_jackets(path);
   return path;
+}
+
+SlicedPath slice_branch(const Branch& branch, Length longest) {
+  return slice_stretches(branch, [longest](const Stretch&) { return longest; });
 }
 
 }  // namespace fluewright

@@ -3,6 +3,7 @@ set(ROOM_SOURCES
     burning.cpp
     design_flow.cpp
     fans.cpp
+    followed.cpp
     least_margin.cpp
     march.cpp
     network_answer.cpp

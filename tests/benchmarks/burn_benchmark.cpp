@@ -8,6 +8,7 @@
 //   burn_benchmark            prints a table; no limit is enforced
 
 #include "engine/burn/burn_stepper.hpp"
+#include "engine/solve/stretch_slices.hpp"
 #include "tests/engine/burn/cvode_run.hpp"
 #include "tests/engine/solve/hand_built_heater.hpp"
 
@@ -60,7 +61,7 @@ struct Case {
     branch = sixty_pieces(heater);
     const Design day = a_day(2.0, 18.0);
     surround = surround_of(day);
-    path = slice_branch(branch, grid.slice);
+    path = slice_stretches(branch, [&grid](const Stretch& stretch) { return grid.longest_slice(stretch); });
     gas = std::make_unique<kernel::GasPair>(usual_wood(), surround.room_water);
     const double outdoors = in_kelvin(surround.outdoor);
     cells = std::make_unique<kernel::BurnCells>(

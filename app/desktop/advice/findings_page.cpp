@@ -121,6 +121,7 @@ FindingsPage::FindingsPage(Document& document, QWidget* parent)
   connect(reopen_, &QPushButton::clicked, this, [this] { let_stand({}); });
   connect(help_, &QPushButton::clicked, this, &FindingsPage::help_wanted);
   connect(&document_, &Document::changed, this, &FindingsPage::refresh);
+  connect(&document_, &Document::late_answer_came, this, &FindingsPage::refresh);
   connect(&document_, &Document::units_changed, this, &FindingsPage::refresh);
   refresh();
 }

@@ -4,6 +4,7 @@
 
 #include "app/desktop/answer/answer_words.hpp"
 #include "app/desktop/answer/findings_list.hpp"
+#include "app/desktop/answer/follower.hpp"
 #include "app/desktop/answer/headline.hpp"
 #include "app/desktop/answer/value_table.hpp"
 #include "app/desktop/fields/scroll_column.hpp"
@@ -24,6 +25,10 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   column_->setContentsMargins(14, 10, 14, 10);
   column_->setSpacing(4);
 
+  power_cut_ = add_label("heading");
+  power_cut_->setObjectName(QStringLiteral("power_cut"));
+  power_cut_detail_ = add_label(nullptr);
+  power_cut_detail_->setObjectName(QStringLiteral("power_cut_detail"));
   margin_ = new Headline(Headline::Size::large, body);
   exit_ = new Headline(Headline::Size::plain, body);
   condensation_ = new Headline(Headline::Size::plain, body);
@@ -52,8 +57,9 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   ages_->setAccessibleName(QStringLiteral("Draft at three bench ages"));
   column_->addWidget(ages_);
   estimate_ = add_label("caption");
-  estimate_->setToolTip(
-      QStringLiteral("A closed form for a cylinder warming in a mass stands in for the full heating-up."));
+  estimate_->setObjectName(QStringLiteral("estimate"));
+  estimate_->setToolTip(QStringLiteral(
+      "Estimate: a closed form for a cylinder warming in a mass stands in until the heating-up has been followed in time."));
 
   column_->addSpacing(6);
   operating_heading_ = add_label("caption");
@@ -82,13 +88,16 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   all->addWidget(scroll_column(body, this));
 
   connect(margin_, &Headline::figure_clicked, this, [this] {
-    const auto& worst = document_.assessment().worst_age;
+    const auto& worst = document_.followed().worst_age;
     if (worst) emit working_wanted(draft_margin(*worst));
   });
   connect(exit_, &Headline::figure_clicked, this, [this] { emit working_wanted(HeadlineNumber::exit_temperature); });
   connect(condensation_, &Headline::figure_clicked, this, [this] { emit working_wanted(HeadlineNumber::condensation); });
   connect(&document_, &Document::changed, this, &AnswerPanel::refresh);
+  connect(&document_, &Document::late_answer_came, this, &AnswerPanel::refresh);
   connect(&document_, &Document::units_changed, this, &AnswerPanel::refresh);
+  follower_ = new Follower(document_, this);
+  connect(follower_, &Follower::busy_changed, this, &AnswerPanel::show_estimate);
   refresh();
 }
 
@@ -105,8 +114,20 @@ void AnswerPanel::show_lines(QLabel* label, const QString& text) {
   label->setVisible(!text.isEmpty());
 }
 
+void AnswerPanel::show_power_cut(const AnswerContext& of) {
+  const Remark remark = power_cut_remark(of, document_.late_answer());
+  set_tone(power_cut_, remark.tone);
+  show_lines(power_cut_, (symbol(remark.tone) + QLatin1Char(' ') + remark.words).trimmed());
+  show_lines(power_cut_detail_, remark.detail);
+}
+
+void AnswerPanel::show_estimate() {
+  show_lines(estimate_, estimate_words(document_.followed(), follower_->busy()));
+}
+
 void AnswerPanel::refresh() {
-  const AnswerContext of{document_.assessment(), document_.design(), document_.library(), document_.units()};
+  const AnswerContext of{document_.followed(), document_.design(), document_.library(), document_.units()};
+  show_power_cut(of);
   margin_->say(margin_headline(of));
   exit_->say(exit_headline(of));
   condensation_->say(condensation_headline(of));
@@ -121,7 +142,7 @@ void AnswerPanel::refresh() {
   ages_->set_rows(ages);
   ages_->setVisible(!ages.empty());
   ages_heading_->setVisible(!ages.empty());
-  show_lines(estimate_, estimate_words(of.assessment));
+  show_estimate();
 
   // Pairs of name and value, two pairs a line.
   const auto pairs = operating_rows(of);

@@ -13,15 +13,17 @@ class QVBoxLayout;
 namespace fluewright {
 
 class FindingsList;
+class Follower;
 class Headline;
 class ValueTable;
 
-/// The live answer: three large numbers first, what they rest on beneath, then what was found.
+/// The live answer. Where a fan runs, what a power cut does stands above all else; then three large numbers, what they rest on beneath, then what was found.
 class AnswerPanel : public QWidget {
   Q_OBJECT
 
  public:
   explicit AnswerPanel(Document& document, QWidget* parent = nullptr);
+  [[nodiscard]] const Follower& follower() const { return *follower_; }
 
  signals:
   /// A number was clicked: how did it come about?
@@ -29,11 +31,16 @@ class AnswerPanel : public QWidget {
 
  private:
   void refresh();
+  void show_power_cut(const struct AnswerContext& of);
+  void show_estimate();
   QLabel* add_label(const char* role);
   void show_lines(QLabel* label, const QString& text);
 
   Document& document_;
   QVBoxLayout* column_;
+  Follower* follower_;
+  QLabel* power_cut_;
+  QLabel* power_cut_detail_;
   Headline* margin_;
   Headline* exit_;
   Headline* condensation_;

@@ -3,6 +3,7 @@
 #include "app/desktop/answer/answer_words.hpp"
 
 #include "app/shared/branch_words.hpp"
+#include "app/shared/start_words.hpp"
 #include "app/shared/words.hpp"
 
 namespace fluewright {
@@ -154,13 +155,45 @@ std::vector<TableRow> age_rows(const AnswerContext& of) {
   return rows;
 }
 
-QString estimate_words(const Assessment& assessment) {
+QString estimate_words(const Assessment& assessment, bool under_way) {
+  if (assessment.design_flow.empty()) return {};
   QStringList ages;
   for (const DesignFlow& flow : assessment.design_flow) {
     if (flow.quick_estimate) ages << words(word(flow.age));
   }
-  if (ages.isEmpty()) return {};
-  return QStringLiteral("≈ quick estimate: %1").arg(ages.join(QStringLiteral(" and ")));
+  if (ages.isEmpty()) return QStringLiteral("The young ages are followed in time from the match on.");
+  return QStringLiteral("≈ quick estimate: %1%2")
+      .arg(ages.join(QStringLiteral(" and ")),
+           under_way ? QStringLiteral("; they are being followed in time …") : QString());
+}
+
+Remark power_cut_remark(const AnswerContext& of, const std::optional<LateAnswer>& late) {
+  if (!of.assessment.worst_margin_with_fans) return {};
+  const bool unsafe = of.assessment.verdict == Verdict::unsafe;
+  if (!late || (!late->power_cut && !late->complete)) {
+    return {unsafe ? Tone::fault : Tone::caution,
+            unsafe ? QStringLiteral("Unsafe: the draft depends on a fan.") : QStringLiteral("A fan runs in this design."),
+            QStringLiteral("What a power cut does is being worked out …")};
+  }
+  if (!late->power_cut) {
+    return {Tone::fault, QStringLiteral("A fan runs in this design."),
+            QStringLiteral("What a power cut does could not be computed: take it for unsafe.")};
+  }
+  const PowerCutAnswer& cut = *late->power_cut;
+  Remark remark;
+  remark.detail = QString::fromStdString(power_cut_sentence(cut));
+  const std::string_view headline = power_cut_headline(cut);
+  if (!headline.empty()) {
+    remark.tone = Tone::fault;
+    remark.words = words(headline);
+  } else if (unsafe) {
+    remark.tone = Tone::fault;
+    remark.words = QStringLiteral("Unsafe: without the fan there is no draft to spare.");
+  } else {
+    remark.tone = Tone::calm;
+    remark.words = QStringLiteral("A power cut does no harm here.");
+  }
+  return remark;
 }
 
 std::vector<TableRow> operating_rows(const AnswerContext& of) {

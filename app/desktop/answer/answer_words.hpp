@@ -4,6 +4,7 @@
 
 // The answer in words: what each part of the panel says, without any widget.
 
+#include "app/desktop/document.hpp"
 #include "app/shared/units.hpp"
 #include "engine/solve/assessment.hpp"
 
@@ -48,8 +49,9 @@ using TableRow = std::vector<QString>;
 [[nodiscard]] TableRow age_header(UnitSystem units);
 /// The three bench ages: age, margin, gas at the cap, buoyancy, resistance. Empty while the path is incomplete.
 [[nodiscard]] std::vector<TableRow> age_rows(const AnswerContext& of);
-/// "cold bench, one hour: quick estimate", empty where all three are computed in full.
-[[nodiscard]] QString estimate_words(const Assessment& assessment);
+/// "cold bench and one hour: quick estimate", and whether something better is under way; or that the young ages were
+/// followed in time. Empty while there are none.
+[[nodiscard]] QString estimate_words(const Assessment& assessment, bool under_way);
 /// Name and value of what the running point is; empty where there is none.
 [[nodiscard]] std::vector<TableRow> operating_rows(const AnswerContext& of);
 /// Whether a finding is about how the path settles (starved, overdrawn, backwards, not at all) rather than about a
@@ -58,7 +60,11 @@ using TableRow = std::vector<QString>;
 struct Remark {
   Tone tone = Tone::silent;
   QString words;
+  QString detail;
 };
+/// What a power cut does, above all else where a fan runs; without words where none does. Nothing late yet: that it is
+/// being worked out.
+[[nodiscard]] Remark power_cut_remark(const AnswerContext& of, const std::optional<LateAnswer>& late);
 [[nodiscard]] std::vector<Remark> operating_remarks(const AnswerContext& of);
 /// One sentence a side branch: where it leads the way its gas runs, how much, how warm. Empty for a path without any.
 [[nodiscard]] QStringList branch_lines(const AnswerContext& of);

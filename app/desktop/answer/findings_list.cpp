@@ -73,6 +73,7 @@ FindingsList::FindingsList(Document& document, QWidget* parent) : QListWidget(pa
   connect(this, &QListWidget::itemClicked, this, &FindingsList::choose);
   connect(this, &QListWidget::itemActivated, this, &FindingsList::choose);
   connect(&document_, &Document::changed, this, &FindingsList::refresh);
+  connect(&document_, &Document::late_answer_came, this, &FindingsList::refresh);
   connect(&document_, &Document::units_changed, this, &FindingsList::refresh);
   refresh();
 }

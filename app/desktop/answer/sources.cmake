@@ -5,6 +5,8 @@ set(ROOM_SOURCES
     answer_words.hpp
     findings_list.cpp
     findings_list.hpp
+    follower.cpp
+    follower.hpp
     headline.cpp
     headline.hpp
     value_table.cpp

@@ -174,8 +174,8 @@ void BurnPanel::show_warning() {
   QStringList words;
   QString tone = QStringLiteral("fault");
   if (kept != nullptr && kept->fan) {
-    const FanStatement fan = fan_statement(*kept->fan, document.units());
-    if (!fan.unsafe) tone = kept->fan->neutral.holds() && kept->fan->depressurised.holds() ? QStringLiteral("calm") : QStringLiteral("caution");
+    const FanStatement fan = fan_statement(*kept->fan, kept->standard, document.units());
+    if (!fan.unsafe) tone = kept->fan->holds() ? QStringLiteral("calm") : QStringLiteral("caution");
     words << QStringLiteral("%1<b>%2</b> %3").arg(fan.unsafe ? QStringLiteral("▲ ") : QString(), fan.headline.toHtmlEscaped(), fan.detail.toHtmlEscaped());
     if (book_.stale()) {
       words.last().prepend(tr("Before the last edit: "));

@@ -28,7 +28,7 @@ double BurnRunner::progress() const { return job_ ? job_->progress.load() : 0.0;
 void BurnRunner::start(Design design, BurnPlan plan) {
   if (job_) job_->wanted = false;
   job_ = std::make_shared<Job>();
-  job_->burn = {std::move(design), std::move(plan), nullptr, std::nullopt};
+  job_->burn = {std::move(design), std::move(plan), nullptr, std::nullopt, std::nullopt};
   jobs_.push_back(job_);
   job_->thread = std::thread([this, job = job_] {
     run(*job);
@@ -59,6 +59,7 @@ void BurnRunner::run(Job& job) {
       job.progress = part + (1.0 - part) * share.value();
       return job.wanted.load();
     });
+    job.burn.standard = run_power_cut(asked.design, library_, {}, [&job] { return job.wanted.load(); });
   }
   job.burn.record = std::move(record);
 }

@@ -20,7 +20,8 @@ struct KeptBurn {
   Design design;
   BurnPlan plan;
   std::shared_ptr<const BurnRecord> record;
-  std::optional<FanDependence> fan;  ///< where a fan runs while something burns
+  std::optional<FanDependence> fan;        ///< where a fan runs while something burns
+  std::optional<PowerCutAnswer> standard;  ///< a standard start of the design's own fans, where any runs
 };
 
 /// Computes burns on a thread of its own, one at a time. A new one calls the old one off; what was called off is never

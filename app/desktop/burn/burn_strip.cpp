@@ -44,6 +44,7 @@ BurnStrip::BurnStrip(BurnBook& book, QWidget* parent)
   for (const double minutes : speeds) {
     options.append({QString::number(minutes), minutes < 60.0 ? tr("%1 min in a second").arg(minutes) : tr("1 h in a second")});
   }
+  speed_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   speed_->set_options(options);
   speed_->show_id(QString::number(in(book_.speed(), minute)));
   speed_->setObjectName(QStringLiteral("burn_speed"));
@@ -154,6 +155,9 @@ void BurnStrip::show_run() {
       const BurnSummary& s = kept->record->summary;
       words = (s.holds_from ? tr("Holds by itself from %1").arg(QString::fromStdString(moment_text(*s.holds_from))) : tr("Never holds by itself")) +
               tr("; smoke into the room %1").arg(QString::fromStdString(grams_text(s.smoke, book_.document().units())));
+      if (s.counterflow > 1.0 * minute) {
+        words += tr("; for %1 the air at the mouth is so slow that smoke can pass it").arg(QString::fromStdString(duration_text(s.counterflow)));
+      }
     }
   }
   state_->setText(words);

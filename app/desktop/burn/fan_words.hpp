@@ -7,6 +7,8 @@
 
 #include <QString>
 
+#include <optional>
+
 namespace fluewright {
 
 /// How far the draft hangs on the fan, and what a power cut does: the first thing to be read about a burn.
@@ -15,6 +17,9 @@ struct FanStatement {
   QString detail;
   bool unsafe = false;
 };
-[[nodiscard]] FanStatement fan_statement(const FanDependence& fan, UnitSystem units);
+/// `standard`: what a power cut does to the design's own fans in a standard start. The statement is about this time line
+/// and says so; where the standard start is unsafe it never says that all is well.
+[[nodiscard]] FanStatement fan_statement(const FanDependence& fan, const std::optional<PowerCutAnswer>& standard,
+                                         UnitSystem units);
 
 }  // namespace fluewright

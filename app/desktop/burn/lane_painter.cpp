@@ -107,8 +107,13 @@ void LanePainter::paint_outdoors() {
   } else if (const auto* day = std::get_if<OutdoorDay>(&plan.outdoors)) {
     words = text(day->mean, PlanMeaning::temperature) + ", ± " + text(day->swing, PlanMeaning::step) + " over the day";
   }
+  // On paper of their own: the course runs along behind them.
+  const QRectF room(TimeSight::gutter + 6.0, top, width_ - TimeSight::gutter - 8.0, LaneMeasure::lane);
+  const int side = Qt::AlignLeft | Qt::AlignVCenter;
+  const QString said = QString::fromStdString(words);
+  if (!said.isEmpty()) painter_.fillRect(painter_.boundingRect(room, side, said).adjusted(-3.0, 0.0, 3.0, 0.0), inks.paper);
   painter_.setPen(inks.faint_ink);
-  painter_.drawText(QRectF(TimeSight::gutter + 6.0, top, width_ - TimeSight::gutter - 8.0, LaneMeasure::lane), Qt::AlignLeft | Qt::AlignVCenter, QString::fromStdString(words));
+  painter_.drawText(room, side, said);
 }
 
 void LanePainter::paint_event(const PlanEvent& event, bool hovered) {

@@ -61,7 +61,8 @@ void write_on_paper(QPainter& painter, const QRectF& box, const QString& words, 
 void paint_arrow_measure(QPainter& painter, const Camera& camera, UnitSystem units) {
   const Velocity sample = units == UnitSystem::metric ? 1.0 * metre_per_second : 3.0 * foot / second;
   const double shaft = arrow_pixels(sample);
-  const QPointF tip(camera.size().width() - 14.0, camera.size().height() - 16.0);
+  // Above the rulers, and above the colours' legend where there is one.
+  const QPointF tip(camera.size().width() - 44.0, camera.size().height() - 66.0);
   const QString words = QString::fromStdString(show(sample, units).text());
   const double room = painter.fontMetrics().horizontalAdvance(words) + 8.0;
   const Inks& inks = theme().inks;

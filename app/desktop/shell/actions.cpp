@@ -120,8 +120,8 @@ void Actions::build_view(QMenuBar& bar) {
   QMenu* menu = bar.addMenu(QStringLiteral("&View"));
   add(menu, QStringLiteral("Zoom to &fit"), {QKeySequence(Qt::CTRL | Qt::Key_0)}, [this] { window_.zoom_to_fit(); });
   menu->addSeparator();
-  add(menu, QStringLiteral("&Will it start?"), {QKeySequence(Qt::CTRL | Qt::Key_M)}, [this] { window_.show_start_map(); });
-  add(menu, QStringLiteral("Starting &aids"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_M)}, [this] { window_.show_aids(); });
+  add(menu, QStringLiteral("&Will it start?"), {QKeySequence(Qt::Key_F9)}, [this] { window_.show_start_map(); });
+  add(menu, QStringLiteral("Starting &aids"), {QKeySequence(Qt::SHIFT | Qt::Key_F9)}, [this] { window_.show_aids(); });
   QMenu* working = menu->addMenu(QStringLiteral("Show the wor&king of"));
   add(working, QStringLiteral("the selected &piece"), {QKeySequence(Qt::CTRL | Qt::Key_E)},
       [this] { window_.show_working(std::nullopt); });
@@ -198,13 +198,13 @@ void Actions::build_view(QMenuBar& bar) {
                                  std::pair{MainWindow::Place::desk, "Go to the dra&wing"},
                                  std::pair{MainWindow::Place::answer, "Go to the &answer"},
                                  std::pair{MainWindow::Place::editors, "Go to the &editors"},
-                                 std::pair{MainWindow::Place::plot, "Go to the &plot"},
-                                 std::pair{MainWindow::Place::burn, "Go to the &burn"}};
+                                 std::pair{MainWindow::Place::plot, "Go to the &plot"}};
   int number = Qt::Key_1;
   for (const auto& [place, words] : places) {
     add(menu, QString::fromUtf8(words), {QKeySequence(Qt::CTRL | static_cast<Qt::Key>(number++))},
         [this, where = place] { window_.go_to(where); });
   }
+  add(menu, QStringLiteral("Go to the &burn"), {QKeySequence(Qt::CTRL | Qt::Key_9)}, [this] { window_.go_to(MainWindow::Place::burn); });
 }
 
 void Actions::take_sheet(Sheet sheet) {

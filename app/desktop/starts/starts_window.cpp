@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/starts/starts_window.hpp"
 
+#include "app/desktop/fields/scroll_column.hpp"
 #include "app/desktop/starts/aids_model.hpp"
 #include "app/desktop/starts/map_model.hpp"
 #include "app/desktop/starts/map_view.hpp"
@@ -60,6 +61,22 @@ QString legend_text() {
                      QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())));
   }
   return text + QStringLiteral("<p style='margin:2px'>Pale, small letter: not computed yet, the cells around it agree</p>");
+}
+
+/// Rank, aid and why, one after the other; what is unsafe in the warning's colour.
+QString reasons_text(const std::vector<AidRow>& rows, UnitSystem units) {
+  QString text;
+  int rank = 0;
+  for (const AidRow& row : rows) {
+    const QString words = QStringLiteral("%1&nbsp; <b>%2</b>: %3")
+                              .arg(++rank)
+                              .arg(QString::fromStdString(aid_name(row.task)).toHtmlEscaped(),
+                                   QString::fromStdString(reason_sentence(row, units)).toHtmlEscaped());
+    const bool unsafe = row.reason == AidReason::only_while_it_runs;
+    text += unsafe ? QStringLiteral("<p style='margin:2px;color:%1'>%2</p>").arg(theme().inks.accent.name(), words)
+                   : QStringLiteral("<p style='margin:2px'>%1</p>").arg(words);
+  }
+  return text;
 }
 
 }  // namespace
@@ -128,9 +145,19 @@ QWidget* StartsWindow::build_aids_page() {
   aids_model_ = new AidsModel(this);
   aids_table_ = table(QStringLiteral("aids_table"), QStringLiteral("Starting aids, best first"), aids_model_, this);
   aids_table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  aids_table_->setWordWrap(true);
   aids_table_->setShowGrid(false);
-  return aids_table_;
+  aids_table_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  // Why each stands where it stands is said in full beneath: beside ten columns there is no room for sentences.
+  aids_table_->setColumnHidden(aids_model_->columnCount() - 1, true);
+  auto* page = new QWidget(this);
+  auto* column = new QVBoxLayout(page);
+  column->setContentsMargins(0, 0, 0, 0);
+  reasons_ = paragraph(QStringLiteral("aids_reasons"), nullptr, page);
+  reasons_->setContentsMargins(6, 6, 6, 6);
+  reasons_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  column->addWidget(aids_table_);
+  column->addWidget(scroll_column(reasons_, page), 1);
+  return page;
 }
 
 QWidget* StartsWindow::build_foot() {
@@ -234,10 +261,11 @@ void StartsWindow::show_power_cut() {
   const std::optional<PowerCutAnswer>& cut = cut_job_->answer();
   warning_->setVisible(cut.has_value());
   if (!cut) return;
-  const QString unsafe = cut->depends_on_fan() ? QStringLiteral("Unsafe: the draft holds only while the fan runs. ") : QString();
-  warning_->setText(unsafe + QString::fromStdString(power_cut_sentence(*cut)));
+  const std::string_view unsafe = power_cut_headline(*cut);
+  warning_->setText((QString::fromUtf8(unsafe.data(), static_cast<qsizetype>(unsafe.size())) + QLatin1Char(' ') +
+                     QString::fromStdString(power_cut_sentence(*cut))).trimmed());
   QPalette palette = warning_->palette();
-  palette.setColor(QPalette::WindowText, cut->depends_on_fan() ? theme().inks.accent : theme().inks.ink);
+  palette.setColor(QPalette::WindowText, unsafe.empty() ? theme().inks.ink : theme().inks.accent);
   warning_->setPalette(palette);
 }
 
@@ -254,10 +282,14 @@ void StartsWindow::show_aids() {
   std::vector<AidRow> rows = aids_job_->rows();
   if (rows.size() == aids_shown_) return;
   aids_shown_ = rows.size();
+  reasons_->setText(reasons_text(rows, document_.units()) +
+                    QStringLiteral("<p>%1</p>").arg(QString::fromStdString(aids_assumptions(shipped_aid_figures())).toHtmlEscaped()));
   aids_model_->show_rows(std::move(rows), document_.units());
   aids_table_->resizeColumnsToContents();
-  aids_table_->setColumnWidth(aids_model_->columnCount() - 1, 420);
   aids_table_->resizeRowsToContents();
+  int height = aids_table_->horizontalHeader()->height() + 2 * aids_table_->frameWidth() + 16;
+  for (int row = 0; row < aids_model_->rowCount(); ++row) height += aids_table_->rowHeight(row);
+  aids_table_->setFixedHeight(height);
 }
 
 void StartsWindow::show_progress() {

@@ -81,6 +81,7 @@ class StartsWindow : public QWidget {
   QLabel* pointed_ = nullptr;
   QLabel* assumptions_ = nullptr;
   QLabel* legend_ = nullptr;
+  QLabel* reasons_ = nullptr;
   QProgressBar* progress_ = nullptr;
   QPushButton* button_ = nullptr;
 };

@@ -74,6 +74,83 @@ TEST(BurnRun, follows_an_outdoor_course) {
   EXPECT_LT(record.rows.back().margin, burn(design, steady).rows.back().margin) << "milder outdoors, less draft";
 }
 
+/// A day on which the bypass demo is lit without trouble, and its bypass.
+struct BypassDay {
+  Design design = demo("bench_bypass_150");
+  PieceId bypass;
+  BypassDay() {
+    for (const Piece& piece : design.pieces) {
+      if (piece.type == "bypass_link") bypass = piece.id;
+    }
+  }
+  [[nodiscard]] BurnRecord moved(Time at, Ratio open, Ratio before, Time length) const {
+    BurnPlan plan = fire_from(design, {}, length);
+    plan.moves = {{{}, bypass, before}, {at, bypass, open}};
+    return burn(design, plan);
+  }
+};
+
+TEST(BurnRun, a_bypass_opened_in_mid_burn_lets_the_gas_past_the_bench) {
+  const BypassDay day;
+  const Time at = 40.0 * minute;
+  const BurnRecord opened = day.moved(at, 1.0, 0.0, 1.5 * hour);
+  const BurnRecord shut = day.moved(at, 0.0, 0.0, 1.5 * hour);
+  ASSERT_EQ(opened.end, BurnEnd::done);
+  ASSERT_EQ(shut.end, BurnEnd::done);
+  const auto [before, share] = opened.row_at(at - 1.0 * minute);
+  EXPECT_NEAR(in(opened.rows[before].exit - shut.rows[shut.row_at(at - 1.0 * minute).first].exit, kelvin), 0.0, 0.5)
+      << "the same until it is opened";
+  EXPECT_GT(opened.rows.back().exit, shut.rows.back().exit + 30.0 * kelvin) << "hot gas reaches the stack";
+  EXPECT_GT(opened.rows.back().margin, shut.rows.back().margin);
+  EXPECT_LT(opened.rows.back().stored, shut.rows.back().stored) << "the bench gets less";
+  EXPECT_LT(opened.summary.heat.closure, Ratio(1e-3)) << "energy closes over the move";
+  EXPECT_LT(shut.summary.heat.closure, Ratio(1e-3));
+}
+
+TEST(BurnRun, nothing_piles_up_where_branches_meet) {
+  // Mass at both tees: what leaves the fire goes through bench and bypass and meets again before the stack.
+  const BypassDay day;
+  const BurnRecord record = day.moved(20.0 * minute, 1.0, 0.3, 1.0 * hour);
+  ASSERT_EQ(record.end, BurnEnd::done);
+  ASSERT_GE(record.rows.back().flows.size(), 4u);
+  for (const double moment : {10.0, 30.0, 60.0}) {
+    const BurnRow& row = record.rows[record.row_at(moment * minute).first];
+    // Two branches are in series with the whole; the two beside each other add up to what the stack has.
+    std::vector<double> sizes;
+    for (const MassFlow& f : row.flows) sizes.push_back(std::abs(in(f, kilogram_per_second)));
+    const double whole = std::abs(in(row.flue_gas, kilogram_per_second));
+    double beside = 0.0;
+    std::size_t in_series = 0;
+    for (const double f : sizes) (f > 0.9 * whole ? (void)++in_series : (void)(beside += f));
+    EXPECT_GE(in_series, 1u);
+    if (in_series + 2 == sizes.size()) {
+      EXPECT_NEAR(beside / whole, 1.0, 0.01) << moment << " min";
+    }
+  }
+}
+
+TEST(BurnRun, a_fan_blows_as_it_is_switched) {
+  // Off, a third, whole, off again: the air follows each time, and with the fan off it is what it is without one.
+  const Design design = demo("kept_by_a_fan");
+  PieceId fan;
+  for (const Piece& piece : design.pieces) {
+    if (piece.type == "fan_side") fan = piece.id;
+  }
+  BurnPlan plan = fire_from(design, {}, 80.0 * minute);
+  plan.fans = {{{}, fan, 0.0, {}}, {20.0 * minute, fan, 1.0 / 3.0, {}}, {40.0 * minute, fan, 1.0, {}}, {60.0 * minute, fan, 0.0, {}}};
+  const BurnRecord record = burn(design, plan);
+  ASSERT_EQ(record.end, BurnEnd::done);
+  const auto flow_at = [&](double moment) { return in(record.rows[record.row_at(moment * minute).first].flue_gas, kilogram_per_second); };
+  EXPECT_GT(flow_at(39.0), flow_at(19.0) + 1e-3);
+  EXPECT_GT(flow_at(59.0), 1.3 * flow_at(39.0));
+  EXPECT_LT(flow_at(79.0), 0.5 * flow_at(59.0));
+  BurnPlan as_drawn = fire_from(design, {}, 20.0 * minute);
+  BurnPlan switched = as_drawn;
+  switched.fans = {{{}, fan, 0.6, {}}};
+  EXPECT_EQ(burn(design, as_drawn).rows.back().flue_gas, burn(design, switched).rows.back().flue_gas)
+      << "until it is switched it runs as the design says, at 0.6 of its speed";
+}
+
 TEST(BurnRun, refuses_a_plan_with_faults_and_says_which) {
   const Design design = demo("bench_small_150");
   BurnPlan plan = fire_from(design, {}, 1.0 * hour);

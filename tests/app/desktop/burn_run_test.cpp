@@ -210,19 +210,34 @@ TEST(FanStatementWords, SayAboveAllThatTheDraftHangsOnTheFan) {
   fan.cut_at = 30.0 * minute;
   fan.watched = 60.0 * minute;
   fan.only_with_fan = true;
-  fan.neutral.reverses_after = 90.0 * second;
-  fan.neutral.smoke = 120.0 * gram;
-  fan.depressurised.suction = 5.0 * pascal;
-  fan.depressurised.starves_after = 40.0 * second;
-  const FanStatement statement = fan_statement(fan, UnitSystem::metric);
+  fan.cut.neutral.drew_before = fan.cut.depressurised.drew_before = true;
+  fan.cut.neutral.reverses = 90.0 * second;
+  fan.cut.neutral.smoke = 120.0 * gram;
+  fan.cut.depressurised.suction = 5.0 * pascal;
+  fan.cut.depressurised.starves = 40.0 * second;
+  const FanStatement statement = fan_statement(fan, std::nullopt, UnitSystem::metric);
   EXPECT_TRUE(statement.unsafe);
-  EXPECT_EQ(statement.headline, QStringLiteral("The draft holds only with the fan on. That is unsafe."));
-  EXPECT_NE(statement.detail.indexOf(QStringLiteral("backwards after 1 min 30 s")), -1);
-  EXPECT_NE(statement.detail.indexOf(QStringLiteral("starved after 40 s")), -1);
+  EXPECT_EQ(statement.headline, QStringLiteral("On this time line the draft holds only with the fan on. That is unsafe."));
+  EXPECT_NE(statement.detail.indexOf(QStringLiteral("turns after 1:30 min")), -1);
+  EXPECT_NE(statement.detail.indexOf(QStringLiteral("starves after 0:40 min")), -1);
   fan.only_with_fan = false;
-  fan.neutral.reverses_after.reset();
-  fan.depressurised.starves_after.reset();
-  EXPECT_FALSE(fan_statement(fan, UnitSystem::metric).unsafe);
+  fan.cut.neutral.holds = fan.cut.depressurised.holds = true;
+  EXPECT_FALSE(fan_statement(fan, std::nullopt, UnitSystem::metric).unsafe);
+}
+
+TEST(FanStatementWords, NeverSayThatAllIsWellWhereTheStandardStartIsUnsafe) {
+  FanDependence fan;
+  fan.cut.neutral.drew_before = fan.cut.depressurised.drew_before = true;
+  fan.cut.neutral.holds = fan.cut.depressurised.holds = true;
+  PowerCutAnswer standard;
+  standard.neutral.drew_before = true;
+  standard.neutral.starves = 20.0 * second;
+  const FanStatement statement = fan_statement(fan, standard, UnitSystem::metric);
+  EXPECT_TRUE(statement.unsafe);
+  EXPECT_NE(statement.headline.indexOf(QStringLiteral("one in a standard start does")), -1);
+  EXPECT_NE(statement.detail.indexOf(QStringLiteral("starves after 0:20 min")), -1) << "the standard start's minutes beside it";
+  standard.neutral.holds = standard.depressurised.holds = true;
+  EXPECT_NE(fan_statement(fan, standard, UnitSystem::metric).headline.indexOf(QStringLiteral("does no harm.")), -1);
 }
 
 }  // namespace

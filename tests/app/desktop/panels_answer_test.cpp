@@ -3,9 +3,16 @@
 
 // What the answer and the plots say about a given assessment. The assessments here are written down by hand.
 
+#include "app/desktop/answer/answer_panel.hpp"
 #include "app/desktop/answer/answer_words.hpp"
+#include "app/desktop/answer/follower.hpp"
 #include "app/desktop/plot/plot_picture.hpp"
 #include "panels_support.hpp"
+
+#include <QLabel>
+
+#include <algorithm>
+#include <ctime>
 
 namespace fluewright {
 namespace {
@@ -109,8 +116,39 @@ TEST(AgeRows, MarkQuickEstimatesAndMarginsBelowZero) {
   EXPECT_TRUE(rows[0][1].contains(symbol(Tone::fault)));
   EXPECT_TRUE(rows[1][1].startsWith("≈"));
   EXPECT_FALSE(rows[2][1].contains("≈"));
-  EXPECT_TRUE(estimate_words(c.assessment).contains("cold bench"));
-  EXPECT_FALSE(estimate_words(c.assessment).contains("charged"));
+  EXPECT_TRUE(estimate_words(c.assessment, false).contains("cold bench"));
+  EXPECT_FALSE(estimate_words(c.assessment, false).contains("charged"));
+  EXPECT_TRUE(estimate_words(c.assessment, true).contains("being followed in time"));
+  for (DesignFlow& d : c.assessment.design_flow) d.quick_estimate = false;
+  EXPECT_FALSE(estimate_words(c.assessment, false).contains("estimate")) << "says which of the two is shown";
+  EXPECT_TRUE(estimate_words(c.assessment, false).contains("followed in time"));
+}
+
+TEST(PowerCutRemark, StandsWhereAFanRunsAndSaysMinutes) {
+  Case c;
+  c.assessment.verdict = Verdict::draws;
+  EXPECT_TRUE(power_cut_remark(c.context(), std::nullopt).words.isEmpty()) << "no fan, no words";
+  c.assessment.worst_margin_with_fans = 4.0 * pascal;
+  c.assessment.verdict = Verdict::unsafe;
+  const Remark waiting = power_cut_remark(c.context(), std::nullopt);
+  EXPECT_EQ(waiting.tone, Tone::fault) << "known to be unsafe before the run has told the minutes";
+  EXPECT_TRUE(waiting.detail.contains("being worked out"));
+  LateAnswer late;
+  late.complete = true;
+  EXPECT_TRUE(power_cut_remark(c.context(), late).detail.contains("take it for unsafe"));
+  late.power_cut.emplace();
+  late.power_cut->neutral.drew_before = late.power_cut->depressurised.drew_before = true;
+  late.power_cut->neutral.starves = 30.0 * second;
+  late.power_cut->depressurised.reverses = 45.0 * second;
+  const Remark said = power_cut_remark(c.context(), late);
+  EXPECT_EQ(said.tone, Tone::fault);
+  EXPECT_TRUE(said.words.startsWith("UNSAFE"));
+  EXPECT_TRUE(said.detail.contains("0:30 min") && said.detail.contains("0:45 min"));
+  // Both runs hold, yet without the fan the margin falls short: never "no harm" under an unsafe verdict.
+  late.power_cut->neutral.holds = late.power_cut->depressurised.holds = true;
+  EXPECT_EQ(power_cut_remark(c.context(), late).tone, Tone::fault);
+  c.assessment.verdict = Verdict::draws;
+  EXPECT_EQ(power_cut_remark(c.context(), late).tone, Tone::calm);
 }
 
 TEST(OperatingRemarks, SayWhenItCanAlsoRunBackwards) {
@@ -181,6 +219,98 @@ TEST(TemperaturePicture, MarksTheWetWallsFromTheCrossingOn) {
   ASSERT_EQ(picture.bands.size(), 1u);
   EXPECT_NEAR(picture.bands[0].x.front(), 4.5, 1e-12);
   EXPECT_NEAR(picture.bands[0].x.back(), 5.0, 1e-12);
+}
+
+const Demo& demo_named(std::string_view id) {
+  const auto& demos = shipped_demos();
+  return *std::find_if(demos.begin(), demos.end(), [&](const Demo& d) { return d.id == id; });
+}
+
+/// The panel over a demo, seen.
+struct Seen {
+  Document document{shipped_library()};
+  AnswerPanel panel;
+  explicit Seen(std::string_view demo) : panel{document} {
+    panel.resize(340, 900);
+    panel.show();
+    test::open_demo(document, demo_named(demo));
+  }
+  [[nodiscard]] QString label(const char* name) const { return panel.findChild<QLabel*>(QString::fromUtf8(name))->text(); }
+  [[nodiscard]] bool settled() {
+    return QTest::qWaitFor([this] { return !panel.follower().busy(); }, 20000);
+  }
+};
+
+TEST(LateAnswer, ReplacesTheEstimateOfTheYoungAgesAndSaysWhichIsShown) {
+  Seen seen("bench_small_150");
+  EXPECT_TRUE(seen.label("estimate").contains("quick estimate"));
+  const Pressure estimate = seen.document.followed().worst_margin;
+  ASSERT_TRUE(seen.settled());
+  EXPECT_TRUE(seen.label("estimate").contains("followed in time"));
+  EXPECT_FALSE(seen.label("estimate").contains("quick"));
+  for (const DesignFlow& flow : seen.document.followed().design_flow) EXPECT_FALSE(flow.quick_estimate);
+  EXPECT_NE(seen.document.followed().worst_margin, estimate);
+  EXPECT_EQ(seen.document.assessment().worst_margin, estimate) << "the quick one stays what it was";
+  // The next edit: the estimate again, until it has been followed too.
+  Design warmer = seen.document.design();
+  warmer.site.outdoor_temperature += 3.0 * kelvin;
+  seen.document.commit(warmer, "warmer");
+  EXPECT_TRUE(seen.label("estimate").contains("quick estimate"));
+  ASSERT_TRUE(seen.settled());
+  EXPECT_TRUE(seen.label("estimate").contains("followed in time"));
+}
+
+TEST(LateAnswer, IsThatOfABranchedDesignToo) {
+  Seen seen("bench_bypass_150");
+  ASSERT_TRUE(seen.settled());
+  EXPECT_TRUE(seen.label("estimate").contains("followed in time"));
+  const auto& quick = seen.document.assessment().design_flow;
+  const auto& followed = seen.document.followed().design_flow;
+  ASSERT_EQ(quick.size(), followed.size());
+  for (std::size_t i = 0; i < 2; ++i) {
+    // Both count the same pressures; the ages differ by what the estimate flatters, as on the plain path.
+    EXPECT_NEAR(in(followed[i].margin, pascal), in(quick[i].margin, pascal), 3.0);
+    EXPECT_NEAR(in(followed[i].room_gauge, pascal), in(quick[i].room_gauge, pascal), 1e-9);
+  }
+}
+
+TEST(LateAnswer, SaysThePowerCutsMinutesAboveAllElse) {
+  Seen seen("kept_by_a_fan");
+  EXPECT_TRUE(seen.label("power_cut").startsWith(symbol(Tone::fault))) << "unsafe before the run has told the minutes";
+  ASSERT_TRUE(seen.settled());
+  EXPECT_TRUE(seen.label("power_cut").contains("UNSAFE"));
+  const QString detail = seen.label("power_cut_detail");
+  EXPECT_TRUE(detail.contains("neutral house") && detail.contains(" min") && detail.contains("smoke")) << detail.toStdString();
+  QApplication::processEvents();
+  const auto* words = seen.panel.findChild<QLabel*>("power_cut");
+  const auto* margin = seen.panel.findChild<QWidget*>("headline_margin");
+  EXPECT_LT(words->mapTo(&seen.panel, QPoint()).y(), margin->mapTo(&seen.panel, QPoint()).y());
+  Design without = seen.document.design();
+  for (Piece& piece : without.pieces) {
+    if (piece.type == "fan_side") piece.fields["speed"] = Ratio(0.0);
+  }
+  seen.document.commit(without, "off");
+  EXPECT_TRUE(seen.label("power_cut").isEmpty()) << "no fan runs";
+}
+
+TEST(LateAnswer, IsCalledOffByTheNextEditWithinFiftyMilliseconds) {
+  Document document{shipped_library()};
+  test::open_demo(document, demo_named("kept_by_a_fan"));
+  Follower follower(document);
+  for (int i = 0; i < 5; ++i) {
+    Design changed = document.design();
+    changed.site.outdoor_temperature += 0.5 * kelvin;
+    document.commit(changed, "milder");
+    EXPECT_FALSE(document.late_answer()) << "what was called off by the edit is never handed over";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return follower.threads() > 0; }, 5000));
+    QTest::qWait(5 * i);
+    // The program's own processor time: a busy machine does not count.
+    const std::clock_t before = std::clock();
+    follower.call_off();
+    EXPECT_FALSE(follower.busy()) << "the hand is free at once";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return follower.threads() == 0; }, 5000));
+    EXPECT_LT(static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC, 0.050);
+  }
 }
 
 }  // namespace

@@ -234,6 +234,19 @@ TEST(Keyboard, GoesToEachPartOfTheWindow) {
   EXPECT_TRUE(desk.find<EditorTabs>("editors")->isAncestorOf(QApplication::focusWidget()));
 }
 
+TEST(Keyboard, NoTwoVerbsShareAKey) {
+  Desk desk;
+  std::map<QString, QString> taken;
+  for (const QAction* action : desk.window.findChildren<QAction*>()) {
+    if (action->shortcutContext() == Qt::WidgetShortcut || action->shortcutContext() == Qt::WidgetWithChildrenShortcut) continue;
+    for (const QKeySequence& key : action->shortcuts()) {
+      const auto [at, fresh] = taken.emplace(key.toString(), action->text());
+      EXPECT_TRUE(fresh) << key.toString().toStdString() << ": " << at->second.toStdString() << " and " << action->text().toStdString();
+    }
+  }
+  EXPECT_GT(taken.size(), 20u);
+}
+
 TEST(Launch, TheWindowStandsWithinTwoSeconds) {
   // Processor time: what a launch waits for on a busy machine is not its own.
   const std::clock_t began = std::clock();

@@ -54,6 +54,34 @@ TEST(Aids, a_bypass_that_is_not_drawn_is_named_and_not_guessed) {
   EXPECT_EQ(aid_columns().front().cell(row, UnitSystem::metric), "–");
 }
 
+TEST(Aids, a_bypass_that_is_drawn_is_tried_open_and_then_shut) {
+  const AidsQuestion question{demo("bench_bypass_150"), shipped_library().get(), shipped_aid_figures(), {}};
+  const AidRow row = compute_aid(question, {AidKind::bypass});
+  EXPECT_EQ(row.state, AidState::computed);
+  EXPECT_TRUE(row.own);
+  EXPECT_TRUE(row.starts) << reason_sentence(row, UnitSystem::metric);
+  EXPECT_GE(row.trial.aid.lasts, 5.0 * minute);
+  const BurnPlan plan = start_plan(question.design, *shipped_library(), row.trial.aid, question.rules);
+  ASSERT_EQ(plan.moves.size(), 2u);
+  EXPECT_EQ(plan.moves[0].open, Ratio(1.0));
+  EXPECT_EQ(plan.moves[1].open, Ratio(0.0));
+  EXPECT_EQ(plan.moves[1].at, row.trial.aid.lasts);
+}
+
+TEST(Aids, the_table_has_every_column_and_every_aid) {
+  std::string headings;
+  for (const AidColumn& column : aid_columns()) headings += std::string{column.heading} + "|";
+  for (const char* wanted : {"starts", "draws alone from", "smoke", "motor / rated", "dew at motor", "fire colder by", "power cut", "price", "ten years"}) {
+    EXPECT_NE(headings.find(wanted), std::string::npos) << wanted;
+  }
+  std::string aids;
+  for (const AidTask& task : aid_tasks()) aids += aid_name(task) + "|";
+  for (const char* wanted : {"None", "Kindling", "Priming fire", "Bypass", "Duct fan in the stream, stack's foot", "under the cap", "Fan on top",
+                             "Side inducer at 33 %", "Side inducer at 67 %", "Side inducer at 100 %"}) {
+    EXPECT_NE(aids.find(wanted), std::string::npos) << wanted;
+  }
+}
+
 TEST(Aids, ten_years_cost_what_the_figures_say) {
   AidsQuestion question = spring();
   question.figures.side_inducer = {100.0, 4.0 * 365.25 * 24.0 * hour, {}};

@@ -5,9 +5,11 @@
 
 #include "app/shared/start_report.hpp"
 #include "app/shared/start_words.hpp"
+#include "engine/burn/fan_dependence.hpp"
 #include "engine/burn/fan_fitting.hpp"
 #include "engine/burn/power_cut.hpp"
 #include "engine/layout/path.hpp"
+#include "engine/solve/assessment.hpp"
 #include "tests/app/burn/demo_burns.hpp"
 
 #include <gtest/gtest.h>
@@ -42,6 +44,65 @@ TEST(PowerCut, a_heater_that_draws_by_itself_goes_on_after_the_fan_stops) {
   EXPECT_TRUE(cut->neutral.drew_before);
   EXPECT_TRUE(cut->neutral.holds) << power_cut_words(cut->neutral);
   EXPECT_FALSE(cut->depends_on_fan());
+}
+
+/// The standard start as somebody would draw it on the time line, the fan on all the time.
+BurnPlan standard_time_line(const Design& design, const PieceId& fan) {
+  const PowerCutRules rules;
+  BurnPlan plan;
+  plan.length = 2.0 * rules.cut_after - rules.fan_before_match;  // so that the cut falls on the same minute
+  const Time full_from = rules.fan_before_match + rules.kindling_lasts;
+  plan.feeds.push_back({rules.fan_before_match, full_from, rules.kindling_share * design.fire.burn_rate});
+  plan.feeds.push_back({full_from, plan.length, design.fire.burn_rate});
+  plan.fans.push_back({{}, fan, 1.0, {}});
+  return plan;
+}
+
+TEST(PowerCut, says_the_same_of_the_standard_start_and_of_the_time_line_that_is_one) {
+  // Every demo with its own inducer, or with one put in.
+  for (const Demo& each : shipped_demos()) {
+    const auto fitted = fit_fan(demo(each.id), *shipped_library(), "fan_side", FanSeat::stack_foot);
+    ASSERT_TRUE(fitted) << each.id;
+    const auto standard = run_power_cut(fitted->design, *shipped_library(), fitted->fan);
+    ASSERT_TRUE(standard) << each.id;
+    const BurnPlan plan = standard_time_line(fitted->design, fitted->fan);
+    ASSERT_TRUE(switches_fans(plan, fitted->design, *shipped_library()));
+    const BurnRecord record = burn(fitted->design, plan);
+    const auto fan = fan_dependence(fitted->design, *shipped_library(), plan, record);
+    ASSERT_TRUE(fan) << each.id;
+    EXPECT_NEAR(in(fan->cut_at, minute), 60.0, 1e-6);
+    EXPECT_EQ(fan->cut.neutral.holds, standard->neutral.holds)
+        << each.id << ": " << power_cut_words(fan->cut.neutral) << " / " << power_cut_words(standard->neutral);
+    EXPECT_EQ(fan->cut.depressurised.holds, standard->depressurised.holds)
+        << each.id << ": " << power_cut_words(fan->cut.depressurised) << " / " << power_cut_words(standard->depressurised);
+  }
+}
+
+TEST(PowerCut, of_a_fan_that_runs_as_drawn_is_told_though_the_time_line_never_switches_it) {
+  const Design design = demo("kept_by_a_fan");
+  const auto plan = preset_plan("typical_evening", design, *shipped_library());
+  ASSERT_TRUE(plan);
+  ASSERT_TRUE(plan->fans.empty());
+  EXPECT_TRUE(switches_fans(*plan, design, *shipped_library()));
+  const auto fan = fan_dependence(design, *shipped_library(), *plan, burn(design, *plan));
+  ASSERT_TRUE(fan);
+  EXPECT_TRUE(fan->only_with_fan);
+}
+
+TEST(PowerCut, never_says_that_all_is_well_where_the_steady_answer_says_that_the_fire_starves) {
+  // The steady answer calls a fire starved under 1.5 times the air it needs; so does the run.
+  for (const Demo& each : shipped_demos()) {
+    const Design design = demo(each.id);
+    const Assessment steady = assess(design, *shipped_library());
+    if (!steady.fans_off) continue;
+    const OperatingPoint* left = steady.fans_off->running_point();
+    const bool starves = left == nullptr || left->short_of_air || left->excess_air_ratio < Ratio(1.5);
+    const auto cut = run_power_cut(design, *shipped_library());
+    ASSERT_TRUE(cut) << each.id;
+    if (starves) {
+      EXPECT_FALSE(power_cut_headline(*cut).empty()) << each.id << ": " << power_cut_sentence(*cut);
+    }
+  }
 }
 
 TEST(FanFitting, puts_a_fan_into_a_copy_whose_path_stays_whole_and_as_long) {

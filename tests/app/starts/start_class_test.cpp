@@ -53,8 +53,13 @@ TEST(StartClass, stopping_early_decides_as_the_whole_run_would) {
     ASSERT_EQ(whole.end, BurnEnd::done);
     bool backward = false;
     for (const BurnRow& row : whole.rows) backward = backward || (row.at > trial.aid_ends && row.wanted > MassFlow{} && !row.forward);
+    Mass starving{};
+    for (std::size_t i = 1; i < whole.rows.size(); ++i) {
+      const BurnRow& row = whole.rows[i];
+      if (row.wanted > MassFlow{} && row.excess_air_ratio < rules.starved_under) starving += row.burnt - whole.rows[i - 1].burnt;
+    }
     const bool holds = !backward && whole.summary.smoke <= rules.puff &&
-                       whole.summary.burnt >= rules.least_burnt * whole.summary.wanted;
+                       whole.summary.burnt - starving >= rules.least_burnt * whole.summary.wanted;
     EXPECT_EQ(trial.holds, holds) << outdoors;
     EXPECT_LE(trial.decided_at, whole.rows.back().at);
     if (!holds) EXPECT_LT(trial.decided_at, whole.rows.back().at) << "it was stopped early";
@@ -67,6 +72,40 @@ TEST(StartClass, suction_in_the_house_never_makes_a_start_easier) {
   for (const double outdoors : {0.0, 10.0}) {
     EXPECT_GE(start_of(drawn, outdoors, 17.0).start, start_of(demo("bench_small_150"), outdoors, 17.0).start) << outdoors;
   }
+}
+
+/// How much warmer than the room it may be outdoors for a start with kindling to hold, by halving [K].
+double kindling_border(const std::string& id, const BurnGrid& grid) {
+  double holds = -8.0;
+  double fails = 12.0;
+  while (fails - holds > 0.3) {
+    const double middle = 0.5 * (holds + fails);
+    Design design = demo(id);
+    design.site.outdoor_temperature = design.room.temperature + middle * kelvin;
+    StartRules rules;
+    rules.grid = grid;
+    (try_start(design, *shipped_library(), {}, rules).holds ? holds : fails) = middle;
+  }
+  return 0.5 * (holds + fails);
+}
+
+TEST(StartClass, slices_of_the_map_put_the_border_within_a_kelvin_and_a_half_of_fine_slices) {
+  // A start is decided by how the first hot gas climbs: slices of half a metre there moved the border by up to four kelvin.
+  BurnGrid fine;
+  fine.slice = fine.level_slice = 50.0 * millimetre;
+  for (const char* id : {"bench_spring_200", "bench_small_150"}) {
+    EXPECT_NEAR(kindling_border(id, BurnGrid::coarse()), kindling_border(id, fine), 1.5) << id;
+  }
+}
+
+TEST(StartClass, a_heater_that_merely_starves_does_not_hold) {
+  // It burns all its wood, but with less than one and a half times the air it needs.
+  Design design = demo("bench_small_150");
+  design.fire.burn_rate = 2.6 * design.fire.burn_rate;
+  const StartTrial trial = try_start(design, *shipped_library(), {});
+  EXPECT_FALSE(trial.holds);
+  EXPECT_EQ(trial.fault, StartFault::starved);
+  EXPECT_GT(trial.starving, Mass{});
 }
 
 TEST(StartClass, a_drawing_without_a_path_has_none) {

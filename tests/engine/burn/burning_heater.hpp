@@ -5,11 +5,15 @@
 // The hand-built heater made ready to burn, for tests of the equations themselves.
 
 #include "engine/burn/burn_stepper.hpp"
+#include "engine/solve/stretch_slices.hpp"
 #include "tests/engine/solve/hand_built_heater.hpp"
 
 #include <memory>
 
 namespace fluewright::test {
+
+/// Few slices and nodes, for a reference that handles every unknown densely.
+inline BurnGrid few_slices() { return {500.0 * millimetre, 500.0 * millimetre, 5, 3, 8.0 * millimetre}; }
 
 struct BurningHeater {
   HandBuiltHeater heater;
@@ -26,7 +30,7 @@ struct BurningHeater {
   explicit BurningHeater(const Design& on_day, HandBuiltHeater built = {}, BurnGrid with = {}, double hours = 1.0,
                          double kilograms_per_hour = 3.0)
       : heater{std::move(built)}, day{on_day}, grid{with}, branch{heater.branch()}, surround{surround_of(day)},
-        path{slice_branch(branch, grid.slice)} {
+        path{slice_stretches(branch, [this](const Stretch& stretch) { return grid.longest_slice(stretch); })} {
     const double outdoors = in_kelvin(surround.outdoor);
     gas = std::make_unique<kernel::GasPair>(usual_wood(), surround.room_water);
     const kernel::AirRange air{outdoors, outdoors, in_kelvin(surround.room), in(surround.absolute, pascal),

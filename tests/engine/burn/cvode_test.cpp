@@ -39,7 +39,7 @@ void agree(BurningHeater& b, const std::vector<double>& begun) {
 }
 
 TEST(BurnAgainstCvode, every_temperature_within_half_a_kelvin_and_the_flow_within_a_hundredth) {
-  BurnGrid grid = BurnGrid::coarse();
+  BurnGrid grid = few_slices();
   BurningHeater b{a_day(5.0, 18.0), {}, grid};
   agree(b, b.equations->at_rest(b.interval));
 }
@@ -47,7 +47,7 @@ TEST(BurnAgainstCvode, every_temperature_within_half_a_kelvin_and_the_flow_withi
 TEST(BurnAgainstCvode, when_it_burns_backwards_in_a_house_colder_than_outdoors) {
   HandBuiltHeater heater;
   heater.bench = 9.0 * metre;
-  BurningHeater b{a_day(20.0, 10.0), heater, BurnGrid::coarse()};
+  BurningHeater b{a_day(20.0, 10.0), heater, few_slices()};
   std::vector<double> begun = b.equations->at_rest(b.interval);
   begun[b.flow()] = -0.004;
   agree(b, begun);

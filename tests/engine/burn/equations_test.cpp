@@ -16,7 +16,7 @@ using kernel::BurnStepper;
 TEST(Burn, settles_to_the_steady_march_within_a_thousandth) {
   // Identity: with the rates at zero the equations are the steady march's. Both directions of the fine path.
   BurnGrid grid;
-  grid.slice = 50.0 * millimetre;
+  grid.slice = grid.level_slice = 50.0 * millimetre;
   BurningHeater b{a_day(5.0, 18.0), {}, grid, 1000.0};
   BurnStepper stepper{*b.equations, {}};
   stepper.start(b.equations->at_rest(b.interval), 0.0);
@@ -81,6 +81,7 @@ TEST(Burn, ten_minute_margin_hardly_moves_when_slice_and_step_are_halved) {
   const BurnGrid grid;
   BurnGrid half = grid;
   half.slice = 0.5 * grid.slice;
+  half.level_slice = 0.5 * grid.level_slice;
   // The error of a step of third order falls by eight when the step is halved.
   const auto usual = young_design_flows(question, day.site.outdoor_humidity, grid, {});
   const auto finer = young_design_flows(question, day.site.outdoor_humidity, half, BurnAccuracy{}.scaled(0.125));

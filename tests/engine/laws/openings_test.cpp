@@ -3,6 +3,7 @@
 #include "engine/flow/openings.hpp"
 
 #include "engine/flow/local_loss.hpp"
+#include "engine/flow/mouth.hpp"
 #include "engine/flow/tees.hpp"
 #include "tests/support/published_check.hpp"
 
@@ -45,6 +46,15 @@ TEST(APartlyCoveredOpening, ResistsLeastInsideADuctAndMoreTheLessIsOpen) {
     EXPECT_LE(sharp_restriction(phi), restricted_exit(phi) + 1e-12) << phi;
     before = restricted_entry(phi);
   }
+}
+
+TEST(AnOpenMouth, WantsTheAirSpeedOfOpposedFlowToHoldHotGasBack) {
+  // NFPA 92's rule of opposed airflow worked by hand: a door 2 m high, smoke at 600 K, air at 293 K:
+  // 0.64 sqrt(9.80665 x 2 x 307/600) = 2.0275 m/s.
+  const Ratio at_limit = mouth_froude(2.0275 * metre_per_second, 2.0 * metre, kelvins(600.0), kelvins(293.0));
+  published_check("opposed airflow at a door, w/sqrt(gH dT/T) [-]", "NFPA 92, opposed airflow (Heskestad)", Standing::from_memory,
+                  counterflow_below, at_limit, within(1e-3));
+  EXPECT_TRUE(std::isinf(mouth_froude(0.1 * metre_per_second, 0.1 * metre, celsius(10.0), celsius(20.0)).value()));
 }
 
 TEST(AShutBranch, HardlyResistsTheRun) {
