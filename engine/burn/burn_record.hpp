@@ -87,7 +87,7 @@ struct BurnSummary {
   Pressure least_margin{};          ///< while it burns, from five minutes after lighting
   Time least_margin_at{};
   Time reversed{};                  ///< while something burns
-  Time starved{};                   ///< the oxygen limits the fire
+  Time starved{};                   ///< it burns with less than 1.5 times the air it needs (common practice)
   Time smoke_time{};                ///< burnt gas runs into the room
   Time counterflow{};               ///< forward, yet so slow at the mouth that smoke can pass the air that comes in
   Mass smoke{};

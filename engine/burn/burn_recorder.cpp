@@ -12,6 +12,8 @@ namespace {
 
 /// The least margin counts from here after lighting: before, the stack is as cold as on any other morning (chosen).
 constexpr double margin_counts_after = 300.0;  // [s]
+/// The excess air under which the steady answer calls a fire starved (common practice, no source).
+constexpr double starving_below = 1.5;
 /// Less burnt gas than this into the room is no smoke but what a feed breathes [kg/s].
 constexpr double breath = 2e-6;
 
@@ -180,7 +182,7 @@ void BurnRecorder::count(const BurnRow& row, double seconds) {
   const Time passed = seconds * second;
   const bool burning = row.wanted > MassFlow{};
   if (burning && !row.forward) s.reversed += passed;
-  if (row.short_of_air) s.starved += passed;
+  if (burning && (row.short_of_air || row.excess_air_ratio < starving_below)) s.starved += passed;
   if (row.counterflow()) s.counterflow += passed;
   if (burning && row.forward) {
     if (!holds_from_ && in(row.at, second) >= aids_end_ && !fan_runs()) holds_from_ = in(row.at, second);

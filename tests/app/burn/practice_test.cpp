@@ -242,14 +242,15 @@ TEST(CommonPractice, a_path_that_lights_well_has_its_least_margin_later_when_the
 }
 
 TEST(CommonPractice, a_heater_beyond_its_longest_run_is_said_to_starve_and_not_to_be_fine) {
-  const Design design = demo("run_too_long");
+  // Fired as a usual heater of this bore, it burns all its wood and never turns; there is too little air all the time.
+  Design design = demo("run_too_long");
+  design.fire.burn_rate = 4.0 * kilogram_per_hour;
   const auto plan = preset_plan("typical_evening", design, *shipped_library());
   ASSERT_TRUE(plan);
   const BurnRecord record = burn(design, *plan);
   ASSERT_EQ(record.end, BurnEnd::done);
-  const bool fails = record.summary.starved > 10.0 * minute || record.summary.reversed > 10.0 * minute;
-  EXPECT_TRUE(fails) << in(record.summary.starved, minute) << " min starved, " << in(record.summary.reversed, minute) << " backwards";
-  EXPECT_LT(record.summary.burnt, 0.9 * record.summary.wanted);
+  EXPECT_EQ(record.summary.reversed, Time{});
+  EXPECT_GT(record.summary.starved, 60.0 * minute);
   EXPECT_LT(record.summary.least_margin, Pressure{});
 }
 

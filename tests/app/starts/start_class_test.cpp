@@ -62,7 +62,9 @@ TEST(StartClass, stopping_early_decides_as_the_whole_run_would) {
                        whole.summary.burnt - starving >= rules.least_burnt * whole.summary.wanted;
     EXPECT_EQ(trial.holds, holds) << outdoors;
     EXPECT_LE(trial.decided_at, whole.rows.back().at);
-    if (!holds) EXPECT_LT(trial.decided_at, whole.rows.back().at) << "it was stopped early";
+    if (!holds) {
+      EXPECT_LT(trial.decided_at, whole.rows.back().at) << "it was stopped early";
+    }
   }
 }
 
