@@ -53,7 +53,7 @@ std::string value_text(const PlanValue& value) {
 }
 
 /// " Allowed: 0 to 1.", with a space before it; empty where there is nothing to say.
-std::string allowed_text(const PlanFault& fault) {
+std::string allowed_range(const PlanFault& fault) {
   const std::string lowest = value_text(fault.lowest);
   const std::string highest = value_text(fault.highest);
   const char* more_than = fault.above ? "more than " : "";
@@ -70,7 +70,7 @@ std::string sentence(const PlanFault& fault, const Design& design, const Library
   const std::string subject = counted ? fmt::format("{} {}", entry_word(fault.list), fault.index + 1) : std::string{entry_word(fault.list)};
   const std::string field = field_word(fault.field);
   const std::string value = value_text(fault.value);
-  const std::string allowed = allowed_text(fault);
+  const std::string allowed = allowed_range(fault);
   const auto said = [&](std::string_view what) { return fmt::format("{}: the {}, {}, {}.{}", subject, field, value, what, allowed); };
   switch (fault.code) {
     case PlanFaultCode::negative: return said("is negative");

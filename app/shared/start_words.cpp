@@ -170,7 +170,7 @@ std::string reason_sentence(const AidRow& row, UnitSystem units) {
       return fmt::format("It holds after {}, but left on, water condenses at the motor for {} min.", amount,
                          minutes_text(row.left_on->wet));
     case AidReason::only_while_it_runs:
-      return fmt::format("Unsafe: it draws only while the fan runs. {}",
+      return fmt::format("Unsafe: in the house as it is it draws enough only while the fan runs. {}",
                          row.power_cut ? power_cut_sentence(*row.power_cut) : "");
     case AidReason::runs_backward:
       return fmt::format("It runs backward {} min after the beginning.", minutes_text(row.trial.decided_at));

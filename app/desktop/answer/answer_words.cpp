@@ -220,17 +220,17 @@ std::vector<Remark> operating_remarks(const AnswerContext& of) {
   for (const Finding& finding : of.assessment.findings) {
     if (!is_about_settling(finding.code)) continue;
     remarks.push_back(
-        {tone_of(finding.severity), QString::fromStdString(sentence(finding, of.design, of.library, of.units))});
+        {tone_of(finding.severity), QString::fromStdString(sentence(finding, of.design, of.library, of.units)), {}});
   }
   if (const auto& off = of.assessment.fans_off) {
     const OperatingPoint* left = off->running_point();
     const bool starved = left == nullptr || left->short_of_air || left->excess_air_ratio < 1.5;
     remarks.push_back({starved ? Tone::fault : Tone::silent,
                        left == nullptr
-                           ? QStringLiteral("When the power fails no flow to the cap holds itself.")
-                           : QStringLiteral("When the power fails it settles at %1 times the air it needs, exit %2.")
+                           ? QStringLiteral("With every fan standing still no flow to the cap holds itself.")
+                           : QStringLiteral("With every fan standing still it settles at %1 times the air it needs, exit %2.")
                                  .arg(QString::fromStdString(show(left->excess_air_ratio, of.units, Meaning::ratio).text()),
-                                      text(left->exit_temperature, of.units))});
+                                      text(left->exit_temperature, of.units)), {}});
   }
   return remarks;
 }
