@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "engine/advice/clearance.hpp"
 #include "engine/advice/finding_case.hpp"
 #include "engine/advice/practice.hpp"
 
@@ -67,10 +68,8 @@ void find_low_outlet(FindingCase& of) {
 }
 
 /// A wall of nothing but one thin sheet.
-bool is_single_wall(const FindingCase& of, const PieceView& view) {
-  if (!view.has("wall")) return false;
-  const Wall* wall = view.wall("wall");
-  (void)of;
+bool is_thin_sheet(const PieceView& view) {
+  const Wall* wall = view.has("wall") ? view.wall("wall") : nullptr;
   return wall != nullptr && wall->layers.size() == 1 && wall->layers.front().thickness <= practice().thin_wall.value;
 }
 
@@ -80,18 +79,18 @@ void find_clearances(FindingCase& of) {
   for (const Passage& passage : of.assessment.path.passages) {
     if (!of.sound(passage.piece)) continue;
     const PieceView view = of.view(passage.piece);
-    if (!is_single_wall(of, view)) continue;
-    const bool drum = of.family(passage.piece) == "exchange";
-    if (of.family(passage.piece) == "stack" && lies_in(view, "attic")) {
+    if (of.family(passage.piece) == "stack" && lies_in(view, "attic") && is_thin_sheet(view)) {
       of.add(FindingCode::hidden_single_wall, Severity::fault, passage.piece, std::string("attic")).field = "place";
     }
-    if (!view.has("to_combustibles") || !(drum || lies_in(view, "room"))) continue;
-    const Length least = drum ? practice().drum_clearance.value : practice().single_wall_clearance.value;
+    const auto clearance = clearance_of(view);
+    if (!clearance || !view.has("to_combustibles")) continue;
+    // Around masonry and layered pipe the builder's and the maker's word decides.
+    if (clearance->kind != ClearanceKind::drum && clearance->kind != ClearanceKind::single_wall) continue;
     const Length clear = view.length("to_combustibles");
-    if (clear >= least) continue;
+    if (clear >= clearance->least.value) continue;
     Finding& f = of.add(FindingCode::near_combustibles, Severity::fault, passage.piece, clear);
     f.field = "to_combustibles";
-    f.lowest = FieldValue(least);
+    f.lowest = FieldValue(clearance->least.value);
   }
 }
 

@@ -26,6 +26,8 @@ const Practice& practice() {
       .over_the_near = {2.0 * foot, {"3-2-10: IRC R1003.9 and NFPA 211, 2 ft over whatever is within 10 ft", memory}},
       .single_wall_clearance = {18.0 * inch, {"NFPA 211, single-wall connector", memory}},
       .drum_clearance = {36.0 * inch, {"NFPA 211, unlisted appliance", memory}},
+      .masonry_clearance = {4.0 * inch, {"IRC R1002.5, masonry heater with walls 8 in thick", memory}},
+      .layered_pipe_clearance = {2.0 * inch, {"usual for listed chimney pipe: the maker's sheet decides", common}},
       .thin_wall = {3.0 * millimetre, {"sheet metal", chosen}},
       .brush_turns = {95.0 * degree, {"rods bend round one turn and not round two", common}},
       .gas_fastest = {6.0 * metre_per_second, {"EN 15544, gas velocity in the channels 1.2-6 m/s", memory}},

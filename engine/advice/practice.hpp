@@ -30,6 +30,8 @@ struct Practice {
   Limit<Length> over_the_near;           ///< chimney top over what stands near it
   Limit<Length> single_wall_clearance;
   Limit<Length> drum_clearance;
+  Limit<Length> masonry_clearance;       ///< around masonry and masses of earth
+  Limit<Length> layered_pipe_clearance;  ///< around pipe of several layers, where its maker says nothing else
   Limit<Length> thin_wall;               ///< metal no thicker than this counts as a single wall
   Limit<Angle> brush_turns;              ///< turning after which a brush goes no further
   Limit<Velocity> gas_fastest;

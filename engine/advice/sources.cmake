@@ -2,6 +2,7 @@ set(ROOM_SOURCES
     bend_changes.cpp
     bypass.cpp
     cleanout_findings.cpp
+    clearance.cpp
     comfort_findings.cpp
     draft_findings.cpp
     drawing_findings.cpp

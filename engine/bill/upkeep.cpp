@@ -182,24 +182,4 @@ Upkeep upkeep(const Design& design, const Library& library) {
   return all;
 }
 
-std::optional<Clearance> clearance_of(const PieceView& piece) {
-  constexpr Conductivity metal_conducts = 5.0 * watt_per_metre_kelvin;
-  const Stretch stretch = parts::stretch_of(piece, 0, Section::circle(millimetre), millimetre, {});
-  if (stretch.place == Place::mass) {
-    return Clearance{4.0 * inch, {"IRC R1002.5, masonry heater with walls 8 in thick", Standing::from_memory}};
-  }
-  if (stretch.place != Place::room || stretch.wall.empty() || stretch.wall.front().material == nullptr)
-    return std::nullopt;
-  const bool metal = stretch.wall.front().material->conductivity(celsius(20.0)) > metal_conducts;
-  if (!metal)
-    return Clearance{4.0 * inch, {"IRC R1002.5, masonry heater with walls 8 in thick", Standing::from_memory}};
-  if (stretch.wall.size() > 1) {
-    return Clearance{2.0 * inch,
-                     {"usual for listed chimney pipe: the maker's sheet decides", Standing::common_practice}};
-  }
-  const bool body = piece.has("diameter") || piece.type().family == "exchange";
-  if (body) return Clearance{36.0 * inch, {"NFPA 211, unlisted appliance", Standing::from_memory}};
-  return Clearance{18.0 * inch, {"NFPA 211, single-wall connector", Standing::from_memory}};
-}
-
 }  // namespace fluewright

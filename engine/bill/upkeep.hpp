@@ -3,10 +3,9 @@
 #pragma once
 
 // What the builder must leave room for and the owner must come back to: openings for the brush, low places, points for
-// gauges, room to what burns.
+// gauges.
 
 #include "engine/layout/path.hpp"
-#include "engine/library/citation.hpp"
 
 #include <optional>
 #include <vector>
@@ -66,14 +65,5 @@ struct Upkeep {
 };
 
 [[nodiscard]] Upkeep upkeep(const Design& design, const Library& library);
-
-/// How far a hot surface keeps from what burns.
-struct Clearance {
-  Length distance{};
-  Citation citation;
-};
-/// Of a piece that stands in the room: a drum or box of metal, a single metal wall, a pipe of several layers, masonry.
-/// Nothing in the ground, outdoors or inside another piece.
-[[nodiscard]] std::optional<Clearance> clearance_of(const PieceView& piece);
 
 }  // namespace fluewright

@@ -58,13 +58,11 @@ std::vector<StartAid> amounts(const StartAid& aid) {
 
 /// The least amount that holds.
 void search(AidRow& row, const AidsQuestion& q, const Design& design, const StartAid& aid, const std::function<bool()>& go_on) {
-  for (const StartAid& amount : amounts(aid)) {
-    row.trial = try_start(design, *q.library, amount, q.rules, go_on);
-    ++row.trials;
-    row.starts = row.trial.holds;
-    row.cancelled = row.trial.cancelled;
-    if (row.starts || row.cancelled) break;
-  }
+  const LeastAmount least = least_amount(design, *q.library, aid, q.rules, go_on);
+  row.trial = least.trial;
+  row.trials += least.trials;
+  row.starts = row.trial.holds;
+  row.cancelled = row.trial.cancelled;
   if (!row.starts) return;
   const Time helped = aid.kind == StartAidKind::none || aid.kind == StartAidKind::kindling ? Time{} : row.trial.aid.lasts;
   row.self_sustaining = row.trial.draws_from ? std::max(helped, *row.trial.draws_from) : helped;
@@ -196,6 +194,17 @@ std::vector<AidTask> aid_tasks() {
                              {AidKind::duct_fan_at_foot}, {AidKind::duct_fan_under_cap}, {AidKind::fan_on_top}};
   for (const double speed : inducer_speeds) tasks.push_back({AidKind::side_inducer, speed});
   return tasks;
+}
+
+LeastAmount least_amount(const Design& design, const Library& library, const StartAid& aid, const StartRules& rules,
+                         const std::function<bool()>& go_on) {
+  LeastAmount least;
+  for (const StartAid& amount : amounts(aid)) {
+    least.trial = try_start(design, library, amount, rules, go_on);
+    ++least.trials;
+    if (least.trial.holds || least.trial.cancelled) break;
+  }
+  return least;
 }
 
 AidRow compute_aid(const AidsQuestion& question, const AidTask& task, const std::function<bool()>& go_on) {

@@ -101,6 +101,15 @@ struct AidsQuestion {
   StartRules rules;
 };
 
+/// The least of an aid that gets it to hold, of the amounts that are tried: a fan for up to twenty minutes, a bypass
+/// likewise, priming with 100 to 800 g over three to ten minutes, little before much.
+struct LeastAmount {
+  StartTrial trial;  ///< the one that held, else the last
+  std::size_t trials = 0;
+};
+[[nodiscard]] LeastAmount least_amount(const Design& design, const Library& library, const StartAid& aid,
+                                       const StartRules& rules, const std::function<bool()>& go_on = {});
+
 /// Computes one line by runs: the least grams and minutes that hold are searched for, up to twenty minutes of a fan and
 /// 800 g over ten minutes of priming.
 [[nodiscard]] AidRow compute_aid(const AidsQuestion& question, const AidTask& task, const std::function<bool()>& go_on = {});

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "engine/burn/start_class.hpp"
 
+#include "engine/burn/burning_flue.hpp"
 #include "engine/layout/path.hpp"
 
 #include <algorithm>
@@ -58,6 +59,12 @@ bool can_be_primed(const Design& design, const Library& library) {
   options.grid = BurnGrid::coarse();
   options.keep_slices = false;
   return run_burn(design, library, plan, options).end == BurnEnd::done;
+}
+
+std::optional<PieceId> primed_at(const Design& design, const Library& library) {
+  const auto tee = kernel::priming_tee(design, library, trace_path(design, library), {});
+  if (!tee) return std::nullopt;
+  return design.pieces[tee->piece].id;
 }
 
 std::optional<StartQuestion> ask_for_start(const Design& design, const Library& library, const StartRules& rules) {

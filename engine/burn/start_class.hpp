@@ -59,6 +59,9 @@ struct StartAnswer {
 [[nodiscard]] StartAnswer classify_start(const StartQuestion& question, Temperature outdoors, Temperature room,
                                          const std::function<bool()>& go_on = {});
 
+/// The piece with the tee in which the stack is primed; nothing where there is none with a shut port on the way up.
+[[nodiscard]] std::optional<PieceId> primed_at(const Design& design, const Library& library);
+
 /// Whether a priming fire finds its tee in this design.
 [[nodiscard]] bool can_be_primed(const Design& design, const Library& library);
 

@@ -4,6 +4,7 @@
 
 #include "app/shared/design_file.hpp"
 #include "app/shared/library_reader.hpp"
+#include "engine/advice/clearance.hpp"
 #include "tests/engine/layout/chain.hpp"
 
 #include <gtest/gtest.h>
@@ -64,7 +65,7 @@ TEST(Clearances, FollowWhatThePieceIsMadeOf) {
   const auto of = [&](std::string_view id) {
     const Piece& piece = *design.piece(id);
     const auto c = clearance_of({design, shelf(), piece, *shelf().piece_type(piece.type)});
-    return c ? in(c->distance, inch) : -1.0;
+    return c ? in(c->least.value, inch) : -1.0;
   };
   EXPECT_NEAR(of("p4"), 36.0, 1e-9);   // drum
   EXPECT_NEAR(of("p11"), 18.0, 1e-9);  // stove pipe
