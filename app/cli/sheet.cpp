@@ -3,6 +3,7 @@
 #include "app/cli/command.hpp"
 #include "app/cli/read_design.hpp"
 #include "app/cli/unit_option.hpp"
+#include "app/cli/wait_progress.hpp"
 #include "app/paper/paper.hpp"
 #include "app/shared/library_reader.hpp"
 #include "app/shared/report.hpp"
@@ -54,10 +55,21 @@ ExitStatus sheet(SheetOptions& options) {
   const auto library = shipped_library();
   const auto document = opened_design(options.design, *library);
   if (!document) return ExitStatus::bad_input;
+  options.paper.variant_name = document->variant_name;
   if (!options.before.empty()) {
     const auto before = opened_design(options.before, *library);
     if (!before) return ExitStatus::bad_input;
-    options.paper.before = before->design;
+    options.paper.before = PaperVariant{before->design, before->variant_name};
+  } else if (!document->others.empty()) {
+    // The variant that this one was made from stands before it.
+    const Variant& other = document->others[document->place > 0 ? document->place - 1 : 0];
+    options.paper.before = PaperVariant{other.design, other.name};
+  }
+  if (options.paper.page == PaperPage::card) {
+    if (const auto job = CardTableJob::begin(document->design, library, card_days(options.paper.units))) {
+      wait_with_progress(*job, "Starts");
+      options.paper.starts = job->table();
+    }
   }
   options.paper.stamp = {std::filesystem::path(options.design).filename().string(),
                          options.date.empty() ? today() : options.date, FLUEWRIGHT_VERSION};
@@ -116,7 +128,7 @@ Command add_sheet(CLI::App& parser) {
                         "build", "Which: build sheet, client's page, lighting card, working pages");
   add_choice<PaperSize>(*command, "--paper", options->paper.size, sizes(), "a4", "Size of the paper");
   add_unit_option(*command, options->paper.units);
-  command->add_option("--before", options->before, "A design to compare with on the client's page")
+  command->add_option("--before", options->before, "A design to compare with on the client's page; of a file with variants its variant before, unless said otherwise")
       ->type_name("DESIGN");
   command->add_option("--date", options->date, "Date in the title block instead of today's")->type_name("TEXT");
   const auto positive = CLI::Range(0.0, 1e6);

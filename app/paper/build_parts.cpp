@@ -83,7 +83,7 @@ void add_cut_group(Flow& flow, const Dossier& dossier, const CutGroup& group, co
                           text(show(group.dust, units, Meaning::drawn_length).text())));
   Table table;
   table.columns = {{QStringLiteral("Stock"), {}, ColumnKind::words},
-                   {QStringLiteral("Piece: saw to"), length_unit(units), ColumnKind::words},
+                   {QStringLiteral("Piece:\u00A0saw\u00A0to"), length_unit(units), ColumnKind::words},
                    {QStringLiteral("Left over"), length_unit(units), ColumnKind::number}};
   for (std::size_t i = 0; i < count; ++i) {
     QStringList cuts;
@@ -104,10 +104,12 @@ void add_cuts(Flow& flow, const Dossier& dossier, const StockPipe& stock) {
     return;
   }
   if (list->groups.empty() && list->whole.empty()) return;
+  constexpr double with_a_table = 45.0;
+  flow.need(with_a_table);
   flow.heading(QStringLiteral("Cut list"));
   if (!list->groups.empty()) {
     flow.paragraph(
-        QStringLiteral("Each pipe is sawn longer by the overlap of %1 in the next; the saw takes %2 a cut.")
+        QStringLiteral("Each pipe is sawn longer by what is pushed into the next, %1; each cut takes %2.")
             .arg(text(show(stock.overlap, dossier.units()).text()), text(show(stock.kerf, dossier.units()).text())),
         Type::note);
   }
@@ -128,6 +130,8 @@ void add_mix(Flow& flow, const Dossier& dossier, const MassBill& bill, const Cob
   const UnitSystem units = dossier.units();
   const CobMix mix = cob_mix(cob->mass, recipe);
   if (!(mix.sand + mix.clay > Mass{})) return;
+  constexpr double with_its_table = 32.0;
+  flow.need(with_its_table);
   flow.paragraph(
       QStringLiteral(
           "Cob of %1 parts of sand to %2 of clay by volume, loose and dry; straw as it takes. Make test bricks first.")
@@ -147,6 +151,8 @@ void add_floor(Flow& flow, const Dossier& dossier) {
   const FloorLoad load = floor_load(dossier.design(), dossier.library());
   if (!(load.footprint > Area{})) return;
   const UnitSystem units = dossier.units();
+  constexpr double with_what_it_means = 55.0;
+  flow.need(with_what_it_means);
   flow.heading(QStringLiteral("Floor load"));
   Table table;
   const QString per_area = text(show_load({}, units).unit);

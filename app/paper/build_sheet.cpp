@@ -3,6 +3,7 @@
 #include "app/paper/documents.hpp"
 #include "app/paper/plot_figure.hpp"
 #include "app/shared/words.hpp"
+#include "engine/advice/findings.hpp"
 #include "engine/layout/conditions.hpp"
 
 #include <algorithm>
@@ -12,21 +13,6 @@ namespace fluewright::paper {
 namespace {
 
 QString number_of(Pressure value, UnitSystem units) { return text(show(value, units).number); }
-
-void add_view(Flow& flow, const Dossier& dossier, ViewKind view, const ViewWish& wish = {}) {
-  // Upright paper first; lying paper where it gives a larger scale and the view starts a page anyway.
-  const QSizeF upright(flow.width(), flow.full_height());
-  DrawnView drawn = fitted_view(dossier, view, upright, wish);
-  const QSizeF lying(upright.height() + 18.0, upright.width() - 18.0);
-  const DrawnView turned = fitted_view(dossier, view, lying, wish);
-  if (turned.scale.denominator < 0.7 * drawn.scale.denominator) {
-    flow.new_page(true);
-    flow.figure(turned.figure);
-    flow.new_page();
-    return;
-  }
-  flow.figure(drawn.figure);
-}
 
 /// Rows of two cells set in two halves side by side: half as high.
 Table folded(const Table& table) {
@@ -110,13 +96,30 @@ void add_running(Flow& flow, const Dossier& dossier) {
   flow.table(folded(table));
 }
 
+/// Most serious first; what someone lets stand comes with the reason, after what is open.
 void add_findings(Flow& flow, const Dossier& dossier) {
-  if (dossier.findings().empty()) return;
   flow.heading(QStringLiteral("Findings"));
-  Table table = two_columns(QStringLiteral("Weight"), QStringLiteral("Finding"));
+  if (dossier.findings().empty()) {
+    flow.paragraph(QStringLiteral("None."));
+    return;
+  }
+  Table table;
+  table.columns = {{QStringLiteral("Weight"), {}, ColumnKind::words},
+                   {QStringLiteral("Finding"), {}, ColumnKind::words},
+                   {QStringLiteral("Rests on"), {}, ColumnKind::words},
+                   {QStringLiteral("Let stand because"), {}, ColumnKind::words}};
+  std::vector<QStringList> settled;
   for (const Finding& finding : dossier.findings()) {
-    table.rows.push_back(
-        {text(word(finding.severity)), text(sentence(finding, dossier.design(), dossier.library(), dossier.units()))});
+    const Acknowledgement* reason = acknowledgement_of(finding, dossier.design());
+    QStringList row{text(word(finding.severity)),
+                    text(sentence(finding, dossier.design(), dossier.library(), dossier.units())),
+                    text(finding_source_words(finding)), reason != nullptr ? text(reason->reason) : QStringLiteral("open")};
+    (reason != nullptr ? settled : table.rows).push_back(std::move(row));
+  }
+  table.rows.insert(table.rows.end(), settled.begin(), settled.end());
+  if (settled.empty()) {
+    table.columns.pop_back();
+    for (QStringList& row : table.rows) row.removeLast();
   }
   flow.table(table);
 }
@@ -128,8 +131,26 @@ void add_cautions(Flow& flow) {
 
 }  // namespace
 
+void add_view(Flow& flow, const Dossier& dossier, ViewKind view, const ViewWish& wish, double most) {
+  // Upright paper first; lying paper where it gives a larger scale and the view starts a page anyway.
+  const QSizeF page(flow.width(), flow.full_height());
+  const QSizeF upright(page.width(), std::min(most, page.height()));
+  DrawnView drawn = fitted_view(dossier, view, upright, wish);
+  const QSizeF lying(page.height() + 18.0, page.width() - 18.0);
+  const DrawnView turned = fitted_view(dossier, view, lying, wish);
+  if (turned.scale.denominator < 0.7 * drawn.scale.denominator) {
+    flow.new_page(true);
+    flow.figure(turned.figure);
+    flow.new_page();
+    return;
+  }
+  flow.figure(drawn.figure);
+}
+
 void add_results(Flow& flow, const Dossier& dossier) {
   if (!dossier.answer().profile.empty()) {
+    constexpr double verdict_and_table = 52.0;
+    flow.need(verdict_and_table);
     flow.heading(QStringLiteral("Does it draw?"));
     flow.paragraph(verdict_sentence(dossier), Type::strong);
     add_margins(flow, dossier);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/documents.hpp"
 #include "app/shared/words.hpp"
+#include "engine/advice/clearance.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -77,8 +78,9 @@ void add_clearances(Flow& flow, const Dossier& dossier) {
   for (const std::size_t piece : dossier.order()) {
     if (!dossier.sound(piece)) continue;
     if (const auto c = clearance_of(dossier.view(piece))) {
-      groups[{-std::lround(in(c->distance, grid_count)),
-              c->citation.source + " (" + std::string(word(c->citation.standing)) + ")"}]
+      const Citation& citation = c->least.citation;
+      groups[{-std::lround(in(c->least.value, grid_count)),
+              citation.source + " (" + std::string(word(citation.standing)) + ")"}]
           .push_back(piece);
     }
   }
@@ -172,7 +174,7 @@ void add_upkeep(Flow& flow, const Dossier& dossier) {
   wish.clearances = true;
   wish.dimensions = false;
   constexpr double most = 130.0;
-  flow.figure(fitted_view(dossier, ViewKind::plan, {flow.width(), std::min(most, flow.full_height())}, wish).figure);
+  add_view(flow, dossier, ViewKind::plan, wish, most);
   add_clearances(flow, dossier);
   add_cleanouts(flow, dossier);
   add_gauges(flow, dossier);

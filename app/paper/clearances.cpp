@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/type.hpp"
 #include "app/paper/view_figure.hpp"
+#include "engine/advice/clearance.hpp"
 
 #include <QPainterPathStroker>
 
@@ -29,7 +30,7 @@ std::map<long, QPainterPath> by_distance(const Dossier& dossier, const std::vect
     if (!dossier.sound(outline.piece)) continue;
     const auto clearance = clearance_of(dossier.view(outline.piece));
     if (!clearance) continue;
-    QPainterPath& path = paths[std::lround(in(clearance->distance, grid_count))];
+    QPainterPath& path = paths[std::lround(in(clearance->least.value, grid_count))];
     if (dossier.place(outline.piece) == Place::mass) {
       path = path.united(masses);
       continue;
@@ -115,6 +116,7 @@ void put_alarm(Figure& figure, const Dossier& dossier, const Board& board, Taken
 void put_clearances(Figure& figure, const Dossier& dossier, const Board& board,
                     const std::vector<PieceOutline>& outlines, Taken& taken) {
   const QPainterPath masses = mass_outline(dossier, board);
+  std::vector<std::pair<QPainterPath, QString>> all;
   for (const auto& [counts, path] : by_distance(dossier, outlines, masses)) {
     const Length distance = static_cast<double>(counts) * grid_count;
     const QPainterPath around = grown(path, board.on_paper(distance));
@@ -122,7 +124,11 @@ void put_clearances(Figure& figure, const Dossier& dossier, const Board& board,
       // Holes inside a ring of pieces are no place for anything that burns either.
       if (ring.size() > 2) figure.poly(ring, true, Stroke::clearance, Fill::none, Layer::clearances);
     }
-    const QString label = text(show(on_the_tape(distance, dossier.units()), dossier.units()).text());
+    all.emplace_back(around, text(show(on_the_tape(distance, dossier.units()), dossier.units()).text()));
+  }
+  // Labels lie over all outlines; the widest outline is labelled first.
+  std::reverse(all.begin(), all.end());
+  for (const auto& [around, label] : all) {
     const Words words = label_on(around, label, taken);
     figure.box(extent(words).adjusted(-0.4, -0.2, 0.4, 0.0), Stroke::none, Fill::white, Layer::clearances);
     figure.marks.emplace_back(words);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/documents.hpp"
 #include "app/paper/plot_figure.hpp"
+#include "app/paper/type.hpp"
 #include "app/shared/words.hpp"
 
 #include <algorithm>
@@ -26,18 +27,21 @@ QString length_sentence(const LengthCurve& curve, UnitSystem units) {
              : QStringLiteral("The flue in your bench is %1 long; at %2 it would draw.").arg(yours, longest);
 }
 
+/// What a variant goes by.
+QString name_of(const std::string& variant, const Dossier& dossier) {
+  return variant.empty() ? design_title(dossier) : text(variant);
+}
+
 /// What changed between two designs, in the client's terms.
-void add_comparison(Flow& flow, const Dossier& now, const Design& design_before) {
-  const Dossier before(design_before, now.library(), now.units());
+void add_comparison(Flow& flow, const Dossier& before, const Dossier& now, const PaperOptions& options) {
   const UnitSystem units = now.units();
   Table table;
   table.columns = {{QString(), {}, ColumnKind::words},
-                   {QStringLiteral("Before"), {}, ColumnKind::words},
-                   {QStringLiteral("Now"), {}, ColumnKind::words}};
+                   {QStringLiteral("Before: %1").arg(name_of(options.before->name, before)), {}, ColumnKind::words},
+                   {QStringLiteral("Now: %1").arg(name_of(options.variant_name, now)), {}, ColumnKind::words}};
   const auto row = [&](const QString& what, const auto& value) {
     table.rows.push_back({what, value(before), value(now)});
   };
-  row(QStringLiteral("Design"), [](const Dossier& d) { return design_title(d); });
   row(QStringLiteral("Does it draw?"), [](const Dossier& d) {
     return d.answer().verdict ? text(word(*d.answer().verdict)) : QStringLiteral("not finished");
   });
@@ -54,6 +58,29 @@ void add_comparison(Flow& flow, const Dossier& now, const Design& design_before)
   flow.table(table);
 }
 
+/// A picture with what it shows under it.
+Figure captioned(const Dossier& dossier, const QString& words, QSizeF room) {
+  const double caption = line_height(Type::strong);
+  Figure figure = picture(dossier, {room.width(), room.height() - caption});
+  const QRectF box = figure.bounds();
+  double y = box.bottom() + 2.0 + cap_height(Type::strong);
+  for (const QString& line : wrapped(words, Type::strong, room.width())) {
+    figure.words({box.center().x(), y}, line, Type::strong, Anchor::middle);
+    y += line_height(Type::strong);
+  }
+  return figure;
+}
+
+void add_pictures(Flow& flow, const Dossier* before, const Dossier& now, const PaperOptions& options, QSizeF room) {
+  if (before == nullptr || before->design().pieces.empty()) {
+    flow.figure(picture(now, room));
+    return;
+  }
+  const QSizeF half(0.5 * room.width() - 6.0, room.height() - 4.0);
+  flow.beside(captioned(*before, QStringLiteral("Before: %1").arg(name_of(options.before->name, *before)), half),
+              captioned(now, QStringLiteral("Now: %1").arg(name_of(options.variant_name, now)), half));
+}
+
 }  // namespace
 
 std::vector<Sheet> client_page(const Dossier& dossier, const PaperOptions& options) {
@@ -63,16 +90,17 @@ std::vector<Sheet> client_page(const Dossier& dossier, const PaperOptions& optio
   add_missing(flow, dossier);
   if (dossier.design().pieces.empty()) return flow.finish();
   const auto curve = length_curve(dossier);
+  std::optional<Dossier> before;
+  if (options.before) before.emplace(options.before->design, dossier.library(), dossier.units());
   constexpr double plot_height = 66.0;
   // The picture takes what the rest leaves.
-  const double below = (curve ? plot_height + 18.0 : 0.0) + (options.before ? 48.0 : 0.0);
-  const QSizeF room(flow.width(), std::max(70.0, flow.left() - below));
-  flow.figure(picture(dossier, room));
+  const double below = (curve ? plot_height + 18.0 : 0.0) + (before ? 44.0 : 0.0);
+  add_pictures(flow, before ? &*before : nullptr, dossier, options, {flow.width(), std::max(70.0, flow.left() - below)});
   if (curve) {
     flow.paragraph(length_sentence(*curve, dossier.units()), Type::strong);
     flow.figure(length_plot(*curve, dossier.units(), {flow.width(), plot_height}));
   }
-  if (options.before) add_comparison(flow, dossier, *options.before);
+  if (before) add_comparison(flow, *before, dossier, options);
   return flow.finish();
 }
 

@@ -61,7 +61,8 @@ void add_missing(Flow& flow, const Dossier& dossier) {
   if (dossier.complete()) return;
   flow.heading(QStringLiteral("Draft: what is missing"));
   std::size_t number = 0;
-  for (const Finding& finding : dossier.findings()) {
+  // What keeps it from being calculated; what practice says of it comes with the findings.
+  for (const Finding& finding : dossier.answer().findings) {
     if (finding.severity != Severity::fault) continue;
     flow.item(QString::number(++number), text(sentence(finding, dossier.design(), dossier.library(), dossier.units())));
   }

@@ -24,6 +24,9 @@ void add_missing(Flow& flow, const Dossier& dossier);
 /// The largest usual scale at which the view with all its marks fits.
 [[nodiscard]] DrawnView fitted_view(const Dossier& dossier, ViewKind view, QSizeF room, const ViewWish& wish = {});
 
+/// The view no higher than `most`, or on a lying page of its own where that gives a much larger scale.
+void add_view(Flow& flow, const Dossier& dossier, ViewKind view, const ViewWish& wish = {}, double most = 1e9);
+
 /// The isometric view as large as it goes, to no named scale, without words.
 [[nodiscard]] Figure picture(const Dossier& dossier, QSizeF room);
 

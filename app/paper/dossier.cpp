@@ -3,6 +3,7 @@
 #include "app/paper/dossier.hpp"
 
 #include "app/shared/words.hpp"
+#include "engine/advice/findings.hpp"
 #include "engine/pieces/parts.hpp"
 
 #include <cmath>
@@ -42,6 +43,7 @@ Dossier::Dossier(const Design& design, const Library& library, UnitSystem units)
       library_{library},
       units_{units},
       answer_{assess(design, library)},
+      findings_{all_findings(design, library, answer_)},
       drawn_{drawn_pieces(design, library)},
       order_{building_order(design, answer_.path)},
       number_(design.pieces.size(), 0),

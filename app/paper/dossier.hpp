@@ -28,7 +28,8 @@ class Dossier {
   [[nodiscard]] const Library& library() const { return library_; }
   [[nodiscard]] UnitSystem units() const { return units_; }
   [[nodiscard]] const Assessment& answer() const { return answer_; }
-  [[nodiscard]] const std::vector<Finding>& findings() const { return answer_.findings; }
+  /// All of them, those of practice too, most serious first.
+  [[nodiscard]] const std::vector<Finding>& findings() const { return findings_; }
   [[nodiscard]] bool complete() const { return answer_.verdict.has_value(); }
 
   [[nodiscard]] const PieceGeometry& geometry(std::size_t piece) const { return drawn_[piece].geometry; }
@@ -55,6 +56,7 @@ class Dossier {
   const Library& library_;
   UnitSystem units_;
   Assessment answer_;
+  std::vector<Finding> findings_;
   std::vector<DrawnPiece> drawn_;
   std::vector<std::size_t> order_;
   std::vector<std::size_t> number_;

@@ -87,8 +87,8 @@ void Flow::paragraph(const QString& text, Type type) {
   y_ += block_space;
 }
 
-void Flow::item(const QString& mark, const QString& text, Type type) {
-  const double indent = std::max(6.0, width_of(mark, type) + 2.0);
+void Flow::item(const QString& mark, const QString& text, Type type, double least_indent) {
+  const double indent = std::max(least_indent, width_of(mark, type) + 2.0);
   const QStringList lines = wrapped(text, type, width() - indent);
   make_room(static_cast<double>(lines.size()) * line_height(type));
   page().words({margin, y_ + cap_height(type) + 0.8}, mark, type);
@@ -106,7 +106,10 @@ void Flow::table(const Table& table) {
   laid.put_head(page(), {margin, y_});
   y_ += laid.head_height();
   for (std::size_t row = 0; row < laid.row_count(); ++row) {
-    if (laid.row_height(row) > left()) {
+    // A row that heads others stays with the first of them.
+    const bool heads = std::find(table.strong.begin(), table.strong.end(), row) != table.strong.end();
+    const double with_next = heads && row + 1 < laid.row_count() ? laid.row_height(row + 1) : 0.0;
+    if (laid.row_height(row) + with_next > left()) {
       new_page(page_width_ > page_height_);
       laid.put_head(page(), {margin, y_});
       y_ += laid.head_height();
@@ -141,6 +144,10 @@ void Flow::beside(const Figure& left_one, const Figure& right_one) {
   page().put(left_one, {left_x - l.left(), y_ + height - l.bottom()});
   page().put(right_one, {right_x - r.left(), y_ + height - r.bottom()});
   y_ += height + block_space;
+}
+
+void Flow::need(double height) {
+  if (height > left() && !on_fresh_page()) new_page(page_width_ > page_height_);
 }
 
 void Flow::space(double height) { y_ += height; }

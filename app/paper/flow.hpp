@@ -32,14 +32,16 @@ class Flow {
   void title(const QString& text);
   void heading(const QString& text);
   void paragraph(const QString& text, Type type = Type::body);
-  /// A line with a mark in front: a step, a caution.
-  void item(const QString& mark, const QString& text, Type type = Type::body);
+  /// A line with a mark in front: a step, a caution. The text stands in by so much, or by the mark's width.
+  void item(const QString& mark, const QString& text, Type type = Type::body, double least_indent = 6.0);
   void table(const Table& table);
   /// Centred; a figure higher than a page is laid out too large by whoever made it.
   void figure(const Figure& figure);
   /// Side by side, as far as they fit; else one under the other.
   void beside(const Figure& left, const Figure& right);
   void space(double height);
+  /// Begins a page where less than that is left: for what should not be torn apart.
+  void need(double height);
   void new_page(bool landscape = false);
   [[nodiscard]] bool on_fresh_page() const { return y_ <= margin + 0.01; }
 

@@ -36,7 +36,6 @@ enum class Fill {
   slanted,  ///< the mass around the flue
   crossed,  ///< where smoke can leak
   dotted,   ///< ground
-  pale,     ///< under a table's head
   black
 };
 

@@ -84,9 +84,6 @@ void fill(QPainter& painter, const QPolygonF& area, Fill fill) {
     case Fill::white:
       painter.setBrush(Qt::white);
       break;
-    case Fill::pale:
-      painter.setBrush(QColor(0xe8, 0xe8, 0xe8));
-      break;
     case Fill::black:
       painter.setBrush(Qt::black);
       break;

@@ -5,6 +5,7 @@
 // Paper without a word of Qt, so that the command line can ask for it: documents as PDF, views as PDF, SVG, PNG and
 // DXF, parts as CSV. Works without a display.
 
+#include "app/shared/card_table.hpp"
 #include "app/shared/units.hpp"
 #include "engine/bill/masses.hpp"
 #include "engine/bill/parts_list.hpp"
@@ -33,17 +34,10 @@ struct PaperStamp {
   std::string version;
 };
 
-/// What to do with a cold heater.
-enum class CardStep { light, kindle_at_the_foot, prime, wait };
-struct CardCell {
-  CardStep step{};
-  Mass priming{};  ///< of kindling burnt at the stack's foot; for CardStep::prime
-};
-/// How to start at each outdoor and room temperature: a row an outdoor temperature.
-struct CardTable {
-  std::vector<Temperature> outdoor;
-  std::vector<Temperature> room;
-  std::vector<std::vector<CardCell>> rows;
+/// Another design for the same room: a variant of the same file, or what stood there before.
+struct PaperVariant {
+  Design design;
+  std::string name;  ///< empty: the design's title is its name
 };
 
 struct PaperOptions {
@@ -53,8 +47,9 @@ struct PaperOptions {
   PaperStamp stamp;
   StockPipe stock;
   CobRecipe recipe;
-  std::optional<Design> before;      ///< the design this one is compared with on the client's page
-  std::optional<CardTable> starts;  ///< without it the card says that it is not computed
+  std::optional<PaperVariant> before;  ///< what the design is compared with on the client's page
+  std::string variant_name;            ///< of the design itself, where it is one of several
+  std::optional<CardTable> starts;     ///< without it the card says that it is not computed
 };
 
 /// What went wrong, as a sentence; nothing on success.

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace fluewright::paper {
 
@@ -55,8 +56,9 @@ class Field {
 
   Figure figure;
 
- private:
   static constexpr double left = 13.0;
+
+ private:
   static constexpr double right = 4.0;
   static constexpr double top = 9.5;
   static constexpr double bottom = 9.5;
@@ -202,26 +204,25 @@ Figure length_plot(const LengthCurve& curve, UnitSystem units, QSizeF size) {
                   .arg(text(unit_name(Meaning::pressure, units))),
               {0.0, margin.x.back()}, span({&margin}));
   field.curve(margin, Stroke::bold);
-  QRectF before;  // where the label set last stands
-  const auto mark = [&](Length bench, Pressure pressure, const QString& name, bool above) {
-    const QPointF p = field.at(shown(bench, units), in_shown_unit(pressure, units));
-    field.figure.circle(p, 1.1, Stroke::outline, above ? Fill::black : Fill::white, Layer::notes);
-    const QString label = QStringLiteral("%1: %2").arg(name, text(show(bench, units, Meaning::run_length).text()));
-    const double width = width_of(label, Type::table_head);
-    // Right of its point as long as that stays inside.
+  // The curve falls to the right: over it on the right and under it on the left a label hides nothing.
+  const auto label = [&](QPointF p, const QString& name, Length bench, bool under) {
+    const QString said = QStringLiteral("%1: %2").arg(name, text(show(bench, units, Meaning::run_length).text()));
+    const double width = width_of(said, Type::table_head);
+    if (under && p.x() - 2.2 - width > Field::left + 1.0)
+      return Words{p + QPointF(-2.2, 2.6 + cap_height(Type::table_head)), said, Type::table_head, Anchor::right, 0.0, Layer::notes, false};
     const bool fits = p.x() + 3.0 + width < size.width() - 2.0;
-    Words said{p + QPointF(fits ? 2.2 : -2.2, -2.4),
-               label,
-               Type::table_head,
-               fits ? Anchor::left : Anchor::right,
-               0.0,
-               Layer::notes,
-               false};
-    if (extent(said).adjusted(-1.0, -1.0, 1.0, 1.0).intersects(before))
-      said.at.setY(before.bottom() + 2.0 + cap_height(Type::table_head));
-    before = extent(said);
+    return Words{p + QPointF(fits ? 2.2 : -2.2, under ? -7.0 : -2.4), said, Type::table_head,
+                 fits ? Anchor::left : Anchor::right, 0.0, Layer::notes, false};
+  };
+  std::optional<QRectF> taken;
+  const auto mark = [&](Length bench, Pressure pressure, const QString& name, bool own) {
+    const QPointF p = field.at(shown(bench, units), in_shown_unit(pressure, units));
+    Words said = label(p, name, bench, false);
+    if (taken && extent(said).adjusted(-2.0, -1.0, 2.0, 1.0).intersects(*taken)) said = label(p, name, bench, true);
+    taken = extent(said) | QRectF(p.x() - 1.2, p.y() - 1.2, 2.4, 2.4);
     field.figure.box(extent(said), Stroke::none, Fill::white, Layer::notes);
     field.figure.marks.emplace_back(said);
+    field.figure.circle(p, 1.1, Stroke::outline, own ? Fill::black : Fill::white, Layer::notes);
   };
   mark(curve.yours.bench, curve.yours.margin, QStringLiteral("yours"), true);
   if (curve.longest) mark(*curve.longest, Pressure{}, QStringLiteral("longest that draws"), false);

@@ -14,14 +14,16 @@ namespace {
 constexpr double gap = 3.5;        // between columns
 constexpr double row_space = 1.1;  // above and below a row's words
 constexpr Type cell_type = Type::table;
-constexpr double most_heading = 26.0;  // wider headings of numbers go onto two lines
+constexpr double most_heading = 26.0;  // wider headings go onto two lines
 
-/// "−0.7" is "−0" and ".7"; what has no point is whole up to its last digit: "6 ft 4 in", "12 Pa", "none".
+/// "−0.7" is "−0" and ".7"; what has no point is whole up to its last digit: "12", "none"; feet and inches are too,
+/// "6 ft 4.5 in".
 struct Split {
   QString whole;
   QString rest;
 };
 Split split(const QString& number) {
+  if (number.endsWith(QStringLiteral("in")) || number.endsWith(QStringLiteral("ft"))) return {number, {}};
   const qsizetype point = number.indexOf(QLatin1Char('.'));
   if (point < 0) return {number, {}};
   return {number.left(point), number.mid(point)};
@@ -90,7 +92,7 @@ void LaidTable::share_out(double width) {
       widened += wish[c];
       continue;
     }
-    wish[c] = least[c];
+    wish[c] = std::max(least[c], std::min(most_heading, width_of(column.heading, Type::table_head) + 0.2));
     for (const QStringList& row : table_.rows) {
       const QString& text = row.value(static_cast<qsizetype>(c));
       wish[c] = std::max(wish[c], width_of(text, cell_type) + 0.2);
@@ -128,7 +130,8 @@ void LaidTable::share_out(double width) {
 }
 
 void LaidTable::put_head(Figure& figure, QPointF at) const {
-  figure.box(QRectF(at, QSizeF(width_, head_height_)), Stroke::none, Fill::pale);
+  // Rules, no grey: a fax would make dots of it.
+  figure.line(at, at + QPointF(width_, 0.0), Stroke::outline);
   const double pitch = line_height(cell_type);
   for (std::size_t c = 0; c < columns_.size(); ++c) {
     const Column& column = table_.columns[c];

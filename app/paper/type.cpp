@@ -85,7 +85,9 @@ QRectF extent(const Words& words) {
 
 QStringList wrapped(const QString& text, Type type, double width) {
   QStringList lines;
-  for (const QString& part : text.split(QLatin1Char('\n'))) {
+  QString whole = text;
+  whole.replace(QStringLiteral("in w.c."), QStringLiteral("in\u00A0w.c."));  // a unit stays on its line
+  for (const QString& part : whole.split(QLatin1Char('\n'))) {
     QString line;
     for (QString word : part.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
       const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;

@@ -74,10 +74,10 @@ QString caption(ViewKind view, const Scale& scale, UnitSystem units, const ViewW
   words += QStringLiteral(", %1").arg(scale.name);
   if (view == ViewKind::isometric) words += QStringLiteral(" along the three axes");
   if (wish.dimensions && view != ViewKind::isometric) {
-    words += units == UnitSystem::metric ? QStringLiteral(". Dimensions of the axis in mm")
+    words += units == UnitSystem::metric ? QStringLiteral(". Dimensions of the axis in\u00A0mm")
                                          : QStringLiteral(". Dimensions of the axis in feet and inches");
     if (view != ViewKind::plan)
-      words += units == UnitSystem::metric ? QStringLiteral(", levels in m") : QStringLiteral(", levels too");
+      words += units == UnitSystem::metric ? QStringLiteral(", levels in\u00A0m") : QStringLiteral(", levels too");
   }
   return words;
 }
@@ -172,7 +172,15 @@ Spot best_spot(QPointF anchor, QSizeF half, const Taken& taken) {
 
 void put_numbers(Figure& figure, const Dossier& dossier, const std::vector<PieceOutline>& outlines, Taken& taken) {
   for (const Numbered& group : numbered(dossier, outlines)) {
-    const QString word = number_list(dossier, group.pieces);
+    QString word = number_list(dossier, group.pieces);
+    // Seen end on, a winding flue has dozens one behind the other: the parts list has them all.
+    constexpr double most = 34.0;
+    if (width_of(word, Type::note) > most) {
+      const auto at = [&](std::size_t piece) { return dossier.number(piece); };
+      const auto by_number = [&](std::size_t a, std::size_t b) { return at(a) < at(b); };
+      const auto [first, last] = std::minmax_element(group.pieces.begin(), group.pieces.end(), by_number);
+      word = QStringLiteral("%1 of %2 to %3").arg(group.pieces.size()).arg(at(*first)).arg(at(*last));
+    }
     const QSizeF half = balloon_half(word);
     const QPointF at = best_spot(group.anchor, half, taken).at;
     if (at != group.anchor) {

@@ -55,6 +55,12 @@ class FindingArguments {
     return length != nullptr ? show(*length, units_, meaning).text() : value();
   }
 
+  /// A length between two places: a gap's breadth, or feet and inches where it is a foot and more.
+  [[nodiscard]] std::string apart() const {
+    const auto* length = std::get_if<Length>(&finding_.value);
+    return value(length != nullptr && *length >= foot ? Meaning::drawn_length : Meaning::small_length);
+  }
+
   [[nodiscard]] std::string lowest() const { return finding_.lowest ? text(*finding_.lowest) : std::string{}; }
   [[nodiscard]] std::string highest() const { return finding_.highest ? text(*finding_.highest) : std::string{}; }
 

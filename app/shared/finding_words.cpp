@@ -30,7 +30,7 @@ std::string drawing_sentence(const Finding& f, const FindingArguments& a) {
       return fmt::format("{}: its end “{}” is open; join a piece to it.", a.piece(), f.field);
     case FindingCode::gap:
       return fmt::format("{}: its end “{}” and the piece it is joined to do not meet; they are {} apart.", a.piece(),
-                         f.field, a.value(Meaning::small_length));
+                         f.field, a.apart());
     case FindingCode::loop:
       return fmt::format("{}: behind it gas could only go round in a ring; it has to lead on to the open air or back to the path.", a.piece());
     case FindingCode::unreached:
@@ -42,7 +42,7 @@ std::string drawing_sentence(const Finding& f, const FindingArguments& a) {
     case FindingCode::joined_to_air:
       return fmt::format("{}: its end “{}” is open to the air, so nothing can be joined to it.", a.piece(), f.field);
     case FindingCode::clash:
-      return fmt::format("{} and {} are in the same place: they would have to be {} apart.", a.piece(), a.other(), a.value(Meaning::small_length));
+      return fmt::format("{} and {} are in the same place: they would have to be {} apart.", a.piece(), a.other(), a.apart());
     case FindingCode::through_house:
       return fmt::format("{} goes through the {} of the house: put a {} there.", a.piece(), f.field,
                          f.field == "wall" ? "thimble" : "passage");

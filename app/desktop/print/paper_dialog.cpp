@@ -3,6 +3,7 @@
 #include "app/desktop/print/paper_dialog.hpp"
 
 #include "app/desktop/document.hpp"
+#include "app/shared/library_reader.hpp"
 
 #include <QComboBox>
 #include <QDate>
@@ -19,6 +20,7 @@
 #include <QPrintDialog>
 #include <QPrintPreviewWidget>
 #include <QPrinter>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QThread>
 
@@ -52,11 +54,18 @@ PaperDialog::PaperDialog(const Document& document, const QString& name, QWidget*
       units_(document.units()),
       name_(name),
       printer_(std::make_unique<QPrinter>(QPrinter::HighResolution)) {
+  for (std::size_t i = 0; i < document.variant_count() && document.variant_count() > 1; ++i) {
+    if (i == document.active_variant()) {
+      variant_name_ = document.variant_name(i).toStdString();
+    } else {
+      variants_.push_back({document.variant(i), document.variant_name(i).toStdString()});
+    }
+  }
   setObjectName(QStringLiteral("paper"));
   setWindowTitle(QStringLiteral("Paper: %1").arg(name));
   build_controls();
   resize(980, 760);
-  lay_out();
+  page_chosen();
 }
 
 // A layout that is still at work reads the library and the fonts: both must outlast it.
@@ -85,29 +94,46 @@ void PaperDialog::build_controls() {
   print_ = new QPushButton(QStringLiteral("&Print…"));
   save_ = new QPushButton(QStringLiteral("Save as P&DF…"));
   auto* close = new QPushButton(QStringLiteral("Close"));
+  before_ = new QComboBox;
+  before_->setObjectName(QStringLiteral("paper_before"));
+  before_->addItem(QStringLiteral("Nothing"));
+  for (const PaperVariant& variant : variants_) before_->addItem(QString::fromStdString(variant.name));
+  if (!variants_.empty()) before_->setCurrentIndex(1);
   state_ = new QLabel;
+  state_->setObjectName(QStringLiteral("paper_state"));
   state_->setWordWrap(true);
+  progress_ = new QProgressBar;
+  progress_->setObjectName(QStringLiteral("paper_progress"));
+  call_off_ = new QPushButton(QStringLiteral("Leave the table ou&t"));
+  call_off_->setObjectName(QStringLiteral("paper_call_off"));
   preview_ = new QPrintPreviewWidget(printer_.get());
   preview_->setObjectName(QStringLiteral("paper_preview"));
 
-  auto* form = new QFormLayout;
-  form->addRow(QStringLiteral("Pa&ge"), page_);
-  form->addRow(QStringLiteral("Pap&er"), size_);
-  form->addRow(QStringLiteral("Stock &pipe"), stock_);
-  form->addRow(QStringLiteral("Saw &cut"), kerf_);
-  form->addRow(QStringLiteral("&Overlap"), overlap_);
-  form->addRow(QStringLiteral("Cob: &sand, parts"), sand_);
-  form->addRow(QStringLiteral("Cob: c&lay, parts"), clay_);
+  form_ = new QFormLayout;
+  form_->addRow(QStringLiteral("Pa&ge"), page_);
+  form_->addRow(QStringLiteral("Pap&er"), size_);
+  form_->addRow(QStringLiteral("Compare &with"), before_);
+  form_->addRow(QStringLiteral("Stock &pipe"), stock_);
+  form_->addRow(QStringLiteral("Saw &cut"), kerf_);
+  form_->addRow(QStringLiteral("&Overlap"), overlap_);
+  form_->addRow(QStringLiteral("Cob: &sand, parts"), sand_);
+  form_->addRow(QStringLiteral("Cob: c&lay, parts"), clay_);
   auto* side = new QVBoxLayout;
-  side->addLayout(form);
+  side->addLayout(form_);
   side->addWidget(state_);
+  side->addWidget(progress_);
+  side->addWidget(call_off_);
   side->addStretch();
   for (QPushButton* button : {print_, save_, close}) side->addWidget(button);
   auto* all = new QHBoxLayout(this);
   all->addLayout(side);
   all->addWidget(preview_, 1);
 
-  for (QComboBox* box : {page_, size_}) connect(box, &QComboBox::currentIndexChanged, this, &PaperDialog::lay_out);
+  glance_.setInterval(100);
+  connect(&glance_, &QTimer::timeout, this, &PaperDialog::look_at_starts);
+  connect(call_off_, &QPushButton::clicked, this, &PaperDialog::call_off_starts);
+  connect(page_, &QComboBox::currentIndexChanged, this, &PaperDialog::page_chosen);
+  for (QComboBox* box : {size_, before_}) connect(box, &QComboBox::currentIndexChanged, this, &PaperDialog::lay_out);
   for (QDoubleSpinBox* box : {stock_, kerf_, overlap_, sand_, clay_}) {
     connect(box, &QDoubleSpinBox::valueChanged, this, &PaperDialog::lay_out);
   }
@@ -115,6 +141,39 @@ void PaperDialog::build_controls() {
   connect(print_, &QPushButton::clicked, this, &PaperDialog::ask_and_print);
   connect(save_, &QPushButton::clicked, this, &PaperDialog::ask_and_save);
   connect(close, &QPushButton::clicked, this, &QDialog::reject);
+}
+
+/// Only what the page goes by is asked for.
+void PaperDialog::page_chosen() {
+  const auto page = static_cast<PaperPage>(page_->currentIndex());
+  const auto ask = [this](QWidget* field, bool on) {
+    field->setVisible(on);
+    if (QWidget* label = form_->labelForField(field)) label->setVisible(on);
+  };
+  ask(before_, page == PaperPage::client && !variants_.empty());
+  for (QDoubleSpinBox* box : {stock_, kerf_, overlap_, sand_, clay_}) ask(box, page == PaperPage::build);
+  starts_called_off_ = false;
+  lay_out();
+}
+
+bool PaperDialog::starts_wanted() const {
+  return static_cast<PaperPage>(page_->currentIndex()) == PaperPage::card && !starts_ && !starts_called_off_;
+}
+
+void PaperDialog::look_at_starts() {
+  progress_->setValue(static_cast<int>(100.0 * starts_job_->progress().value()));
+  if (!starts_job_->done()) return;
+  glance_.stop();
+  starts_ = starts_job_->table();
+  starts_job_.reset();
+  if (static_cast<PaperPage>(page_->currentIndex()) == PaperPage::card) lay_out();
+}
+
+void PaperDialog::call_off_starts() {
+  glance_.stop();
+  starts_job_.reset();  // ends within a step of a run
+  starts_called_off_ = true;
+  lay_out();
 }
 
 PaperOptions PaperDialog::options() const {
@@ -126,6 +185,9 @@ PaperOptions PaperDialog::options() const {
   options.stock = {stock_->value() * millimetre, kerf_->value() * millimetre, overlap_->value() * millimetre};
   options.recipe.sand = sand_->value();
   options.recipe.clay = clay_->value();
+  options.variant_name = variant_name_;
+  if (const int chosen = before_->currentIndex(); chosen > 0) options.before = variants_[static_cast<std::size_t>(chosen) - 1];
+  options.starts = starts_;
   return options;
 }
 
@@ -134,7 +196,16 @@ void PaperDialog::lay_out() {
   sheets_.clear();
   print_->setEnabled(false);
   save_->setEnabled(false);
-  state_->setText(QStringLiteral("Laying out…"));
+  if (starts_wanted() && !starts_job_) {
+    starts_job_ = CardTableJob::begin(design_, shipped_library(), card_days(units_));
+    starts_called_off_ = starts_job_ == nullptr;  // an unfinished drawing has none
+    if (starts_job_) glance_.start();
+  }
+  const bool waiting = starts_wanted();
+  progress_->setVisible(waiting);
+  call_off_->setVisible(waiting);
+  state_->setText(waiting ? QStringLiteral("Trying starts…") : QStringLiteral("Laying out…"));
+  if (waiting) return;
   auto made = std::make_shared<std::vector<paper::Sheet>>();
   QThread* thread = QThread::create([made, design = design_, library = &library_, wish = options()] {
     *made = paper::pages(design, *library, wish);

@@ -3,9 +3,11 @@
 
 // Files as other programs read them.
 #include "app/shared/bulk_units.hpp"
+#include "app/shared/report.hpp"
 #include "app/shared/words.hpp"
 #include "tests/app/paper/paper_support.hpp"
 
+#include <QDir>
 #include <QFile>
 #include <QImage>
 #include <QRegularExpression>
@@ -13,6 +15,8 @@
 #include <nlohmann/json.hpp>
 
 #include <filesystem>
+
+#include <unistd.h>
 
 namespace fluewright::paper {
 namespace {
@@ -71,6 +75,7 @@ TEST_F(PaperFiles, ListTheCutsThatCoverTheParts) {
   const QString text = printed(design, wanting(PaperPage::build));
   const auto list = cut_list(design, library());
   ASSERT_TRUE(list.has_value());
+  ASSERT_FALSE(list->groups.empty());
   const Dossier dossier(design, library(), UnitSystem::metric);
   for (const CutGroup& group : list->groups) {
     for (const StockLength& length : group.lengths) {
@@ -186,6 +191,68 @@ TEST_F(PaperFiles, OfTheProgramNeedNoDisplayAndKeepTheOldFileOnAFullDisk) {
   EXPECT_EQ(bytes(), before);
 }
 
+TEST_F(PaperFiles, SayThatAFolderMayNotBeWrittenToAndLeaveWhatLiesInIt) {
+  const QString shut = folder_.filePath(QStringLiteral("shut"));
+  ASSERT_TRUE(QDir().mkdir(shut));
+  QFile old(shut + QStringLiteral("/card.pdf"));
+  ASSERT_TRUE(old.open(QIODevice::WriteOnly) && old.write("old") == 3);
+  old.close();
+  ASSERT_TRUE(QFile::setPermissions(shut, QFile::ReadOwner | QFile::ExeOwner));
+  // The superuser may write anywhere: without that right it is as everybody.
+  const QString as_everybody =
+      ::geteuid() == 0 ? QStringLiteral("setpriv --bounding-set=-dac_override,-dac_read_search ") : QString();
+  for (const char* wish : {"sheet demo:bench_small_150 --page card", "export demo:bench_small_150"}) {
+    const Ran ran = run(QStringLiteral("bash"),
+                        {QStringLiteral("-c"), as_everybody + QStringLiteral("'%1' %2 --out '%3'")
+                                                                  .arg(QStringLiteral(FLUEWRIGHT_CLI), QString::fromUtf8(wish),
+                                                                       shut + QStringLiteral("/card.pdf"))});
+    EXPECT_EQ(ran.exit, 2) << wish;
+    EXPECT_TRUE(ran.err.contains(QStringLiteral("card.pdf” could not be opened for writing: "))) << ran.err.toStdString();
+  }
+  ASSERT_TRUE(QFile::setPermissions(shut, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner));
+  EXPECT_EQ(QDir(shut).entryList(QDir::Files | QDir::Hidden), QStringList{QStringLiteral("card.pdf")});
+  ASSERT_TRUE(old.open(QIODevice::ReadOnly));
+  EXPECT_EQ(old.readAll(), "old");
+}
+
+TEST_F(PaperFiles, PrintTheTableOfStartsAsTheEngineComputesIt) {
+  // By the program, against the same table computed here.
+  const Ran ran = run(QStringLiteral(FLUEWRIGHT_CLI), {QStringLiteral("sheet"), QStringLiteral("demo:greenhouse_floor"),
+                                                       QStringLiteral("--page"), QStringLiteral("card"),
+                                                       QStringLiteral("--out"), path("card.pdf")});
+  ASSERT_EQ(ran.exit, 0) << ran.err.toStdString();
+  const QString text = pdf_text(path("card.pdf"));
+  const auto job = CardTableJob::begin(demo("greenhouse_floor"), shipped_library(), card_days(UnitSystem::metric));
+  job->wait();
+  const CardTable table = job->table().value();
+  for (std::size_t o = 0; o < table.outdoor.size(); ++o) {
+    QStringList row{QString::fromStdString(show(table.outdoor[o], UnitSystem::metric).number)};
+    for (const CardCell& cell : table.rows[o]) {
+      switch (cell.step) {
+        case CardStep::light: row << QStringLiteral("light"); break;
+        case CardStep::kindle_at_the_foot: row << QStringLiteral("kindle at the foot"); break;
+        case CardStep::prime:
+          row << QStringLiteral("prime with %1 g, %2 min").arg(in(cell.priming, gram)).arg(in(cell.lasts, minute));
+          break;
+        case CardStep::fan: row << QStringLiteral("fan, %1 min").arg(in(cell.lasts, minute)); break;
+        case CardStep::wait: row << QStringLiteral("wait"); break;
+      }
+    }
+    EXPECT_TRUE(text.simplified().contains(row.join(QLatin1Char(' ')))) << row.join(QLatin1Char(' ')).toStdString();
+  }
+}
+
+TEST_F(PaperFiles, OfResultsHoldTheEnginesNumbers) {
+  const Ran ran = run(QStringLiteral(FLUEWRIGHT_CLI), {QStringLiteral("export"), QStringLiteral("demo:bench_small_150"),
+                                                       QStringLiteral("--out"), path("results.json")});
+  ASSERT_EQ(ran.exit, 0) << ran.err.toStdString();
+  QFile file(path("results.json"));
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  const auto json = nlohmann::json::parse(file.readAll().toStdString());
+  const Design design = demo("bench_small_150");
+  EXPECT_EQ(json, nlohmann::json(assessment_json(design, library(), assess(design, library()))));
+}
+
 TEST_F(PaperFiles, DrawViewsAsPicturesAndVectors) {
   const Design design = demo("bench_small_150");
   ViewOptions options;
@@ -194,6 +261,18 @@ TEST_F(PaperFiles, DrawViewsAsPicturesAndVectors) {
   }
   const QImage png(path("view.png"));
   const QImage svg(path("view.svg"));  // through Qt's reader of SVG
+  const Ran read = run(QStringLiteral("/usr/bin/python3"),
+                       {QStringLiteral("-c"),
+                        QStringLiteral("import sys,xml.etree.ElementTree as t\n"
+                                       "r=t.parse(sys.argv[1]).getroot()\n"
+                                       "n='{http://www.w3.org/2000/svg}'\n"
+                                       "print(r.tag==n+'svg',r.get('width'),len(r.findall('.//'+n+'text')))"),
+                        path("view.svg")});
+  const QStringList said = read.out.simplified().split(QLatin1Char(' '));
+  ASSERT_EQ(said.size(), 3) << read.err.toStdString();
+  EXPECT_EQ(said[0], QStringLiteral("True"));
+  EXPECT_TRUE(said[1] == QStringLiteral("210mm") || said[1] == QStringLiteral("297mm")) << said[1].toStdString();
+  EXPECT_GT(said[2].toInt(), 10);  // words stay words
   EXPECT_GT(png.width(), 2000);
   EXPECT_GT(svg.width(), 100);
   EXPECT_TRUE(pdf_text(path("view.pdf")).contains(QStringLiteral("Isometric")));

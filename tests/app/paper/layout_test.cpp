@@ -2,12 +2,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
 // Pages as they are laid out: nothing off the paper, nothing over anything else, numbers that add up.
+#include "app/shared/words.hpp"
+#include "engine/advice/findings.hpp"
 #include "tests/app/paper/paper_support.hpp"
 
+#include <QImage>
 #include <QRegularExpression>
+
+#include <cstdlib>
 
 namespace fluewright::paper {
 namespace {
+
+void expect_all_on_paper(const Sheet& sheet, const std::string& what) {
+  const QRectF paper(8.0, 8.0, sheet.width - 16.0, sheet.height - 16.0);
+  // Nobody reads a run's length in hundreds of inches.
+  static const QRegularExpression many_inches(QStringLiteral("(?<![\\d.])\\d{3,}(\\.\\d+)?\u00A0in(?!\\sw)"));
+  for (const Mark& mark : sheet.content.marks) {
+    const auto* words = std::get_if<Words>(&mark);
+    if (words == nullptr || words->ghost) continue;
+    EXPECT_TRUE(paper.contains(extent(*words))) << what << ": " << words->text.toStdString();
+    EXPECT_FALSE(words->text.contains(many_inches)) << what << ": " << words->text.toStdString();
+  }
+}
 
 TEST(Pages, KeepEveryWordOnThePaper) {
   for (const Demo& d : shipped_demos()) {
@@ -16,14 +33,7 @@ TEST(Pages, KeepEveryWordOnThePaper) {
       for (const PaperSize size : {PaperSize::a4, PaperSize::letter}) {
         const UnitSystem units = size == PaperSize::a4 ? UnitSystem::metric : UnitSystem::imperial;
         if (page == PaperPage::working && d.id != "bench_small_150") continue;  // many pages of one kind
-        for (const Sheet& sheet : pages(design, library(), wanting(page, size, units))) {
-          const QRectF paper(8.0, 8.0, sheet.width - 16.0, sheet.height - 16.0);
-          for (const Mark& mark : sheet.content.marks) {
-            const auto* words = std::get_if<Words>(&mark);
-            if (words == nullptr || words->ghost) continue;
-            EXPECT_TRUE(paper.contains(extent(*words))) << d.id << ": " << words->text.toStdString();
-          }
-        }
+        for (const Sheet& sheet : pages(design, library(), wanting(page, size, units))) expect_all_on_paper(sheet, d.id);
       }
     }
   }
@@ -79,12 +89,15 @@ TEST(ClientPageAndCard, AreOnePageEach) {
 
 TEST(ClientPage, SetsTheDesignBeforeBesideTheOneNow) {
   PaperOptions options = wanting(PaperPage::client);
-  options.before = demo("run_too_long");
+  options.before = PaperVariant{demo("run_too_long"), "As it stands"};
+  options.variant_name = "Shorter";
   const auto sheets = pages(demo("bench_small_150"), library(), options);
   EXPECT_EQ(sheets.size(), 1u);
   const QStringList words = words_on(sheets);
   EXPECT_TRUE(words.contains(QStringLiteral("will not draw")));
   EXPECT_TRUE(words.contains(QStringLiteral("draws")));
+  EXPECT_TRUE(words.contains(QStringLiteral("Before: As it stands")));
+  EXPECT_TRUE(words.contains(QStringLiteral("Now: Shorter")));
 }
 
 TEST(LightingCard, SpeaksOfThisDesignsPieces) {
@@ -100,13 +113,32 @@ TEST(LightingCard, PrintsAStartTableAsItIsGiven) {
   CardTable starts;
   starts.outdoor = {celsius(-10.0), celsius(15.0)};
   starts.room = {celsius(10.0), celsius(20.0)};
-  starts.rows = {{{CardStep::light, {}}, {CardStep::light, {}}},
-                 {{CardStep::wait, {}}, {CardStep::prime, 120.0 * gram}}};
+  starts.rows = {{{CardStep::light, {}, {}}, {CardStep::kindle_at_the_foot, {}, {}}},
+                 {{CardStep::wait, {}, {}}, {CardStep::prime, 120.0 * gram, 6.0 * minute}}};
+  starts.kindling = 1.5 * kilogram_per_hour;
+  starts.kindling_lasts = 10.0 * minute;
+  starts.primed_at = "p10";
   options.starts = starts;
   const QStringList words = words_on(pages(demo("bench_small_150"), library(), options));
-  EXPECT_TRUE(words.contains(QStringLiteral("prime with 120 g")));
+  EXPECT_TRUE(words.contains(QStringLiteral("prime with 120 g, 6 min")));
   EXPECT_TRUE(words.contains(QStringLiteral("wait")));
   EXPECT_TRUE(words.filter(QStringLiteral("not computed")).isEmpty());
+  // What the words ask for names the tee that is primed and the small fire's size.
+  const QString all = words.join(QLatin1Char(' '));
+  EXPECT_TRUE(all.contains(QStringLiteral("behind the open cap of “Foot of the chimney”")));
+  EXPECT_TRUE(all.contains(QStringLiteral("1.5\u00A0kg/h of thin kindling for 10 min")));
+  options.units = UnitSystem::imperial;
+  EXPECT_TRUE(words_on(pages(demo("bench_small_150"), library(), options)).contains(QStringLiteral("prime with 4.2 oz, 6 min")));
+}
+
+TEST(LightingCard, InvitesNobodyToLightWhatDoesNotDraw) {
+  PaperOptions options = wanting(PaperPage::card);
+  options.starts = CardTable{{celsius(0.0)}, {celsius(20.0)}, {{{CardStep::light, {}, {}}}}, {}, {}, {}};
+  const QStringList words = words_on(pages(demo("run_too_long"), library(), options));
+  EXPECT_FALSE(words.contains(QStringLiteral("light")));
+  EXPECT_TRUE(words.contains(QStringLiteral("No. Do not light it until that is changed.")));
+  const QStringList fan = words_on(pages(demo("kept_by_a_fan"), library(), options));
+  EXPECT_TRUE(fan.join(QLatin1Char(' ')).contains(QStringLiteral("Unsafe: it draws only while the fan runs")));
 }
 
 TEST(Dimensions, AddUpToTheirTotal) {
@@ -196,16 +228,86 @@ TEST(Drafts, OfNothingAtAllArePagesToo) {
 }
 
 TEST(ManyPieces, FlowOntoFurtherPagesInOrder) {
-  const Design design = many_pieces(200);
+  const Design design = long_way(200);
+  ASSERT_NEAR(static_cast<double>(design.pieces.size()), 200.0, 2.0);
+  ASSERT_TRUE(trace_path(design, library()).complete);
   const auto sheets = pages(design, library(), wanting(PaperPage::build));
   EXPECT_GT(sheets.size(), 8u);
-  // Every length is its own line of the parts list, in the order of the numbers.
+  EXPECT_FALSE(words_on(sheets).contains(QStringLiteral("DRAFT")));
+  for (const Sheet& sheet : sheets) expect_all_on_paper(sheet, "a long way");
+  // The parts list names every number once, its lines in the order of their first numbers.
   const QStringList words = words_on(sheets);
+  std::vector<int> named;
+  int first_before = 0;
+  const Dossier dossier(design, library(), UnitSystem::metric);
   qsizetype at = words.indexOf(QStringLiteral("Parts"));
-  ASSERT_GE(at, 0);
-  for (int length = 201; length < 400; ++length) {
-    at = words.indexOf(QString::number(length), at);
-    ASSERT_GE(at, 0) << length;
+  for (const PartLine& line : parts_list(design, library())) {
+    const QString numbers = number_list(dossier, line.pieces);
+    // A long list of numbers is broken over lines: its first line is looked for.
+    at = words.indexOf(QRegularExpression(QStringLiteral("^%1(,.*)?$").arg(
+                           QRegularExpression::escape(numbers.section(QLatin1Char(','), 0, 0)))),
+                       at + 1);
+    ASSERT_GE(at, 0) << numbers.toStdString();
+    std::vector<std::size_t> of_line;
+    for (const std::size_t piece : line.pieces) of_line.push_back(dossier.number(piece));
+    const int first = static_cast<int>(*std::min_element(of_line.begin(), of_line.end()));
+    EXPECT_GT(first, first_before);
+    first_before = first;
+    named.insert(named.end(), of_line.begin(), of_line.end());
+  }
+  std::sort(named.begin(), named.end());
+  ASSERT_EQ(named.size(), design.pieces.size());
+  for (std::size_t i = 0; i < named.size(); ++i) EXPECT_EQ(named[i], static_cast<int>(i) + 1);
+}
+
+TEST(Findings, OnTheBuildSheetAreThoseOfPracticeTooWithTheReasonsTheyStandFor) {
+  Design design = demo("run_too_long");
+  const auto all = all_findings(design, library(), assess(design, library()));
+  const auto practice = std::find_if(all.begin(), all.end(), [](const Finding& f) {
+    return f.code == FindingCode::no_alarm_note || f.code == FindingCode::missing_cleanout;
+  });
+  ASSERT_NE(practice, all.end());
+  const auto said = [](const Design& d) {
+    return words_on(pages(d, library(), wanting(PaperPage::build))).join(QLatin1Char(' '));
+  };
+  const QString open = said(design);
+  EXPECT_FALSE(open.contains(QStringLiteral("Let stand because")));
+  for (const Finding& finding : all) {
+    const QString sentence_words = text(sentence(finding, design, library(), UnitSystem::metric));
+    EXPECT_TRUE(open.contains(sentence_words.section(QLatin1Char(' '), 0, 2))) << sentence_words.toStdString();
+  }
+  design = acknowledged(design, *practice, "Agreedwiththesweep");
+  const QString settled = said(design);
+  EXPECT_TRUE(settled.contains(QStringLiteral("Agreedwiththesweep")));
+  EXPECT_TRUE(settled.contains(QStringLiteral("Let stand because")));
+}
+
+TEST(Paper, IsBlackOnWhite) {
+  for (const PaperPage page : {PaperPage::build, PaperPage::client, PaperPage::card}) {
+    for (const Sheet& sheet : pages(demo("run_too_long"), library(), wanting(page))) {
+      const QImage image = to_image(sheet, 8.0);
+      int grey = 0;
+      // Smoothing leaves grey beside black only: look for grey all around.
+      for (int y = 1; y + 1 < image.height(); y += 3) {
+        for (int x = 1; x + 1 < image.width(); x += 3) {
+          const int here = qGray(image.pixel(x, y));
+          if (here < 30 || here > 240) continue;
+          bool edge = false;
+          for (int dy = -1; dy <= 1 && !edge; ++dy) {
+            for (int dx = -1; dx <= 1 && !edge; ++dx) edge = std::abs(qGray(image.pixel(x + dx, y + dy)) - here) > 4;
+          }
+          if (!edge) ++grey;
+        }
+      }
+      EXPECT_LT(grey, 50);
+    }
+  }
+}
+
+TEST(Type, IsLargeEnoughForAFax) {
+  // A fax scans 3.85 lines a millimetre (ITU-T T.4, standard resolution): a capital of 1.8 mm is seven of them.
+  for (const Type type : {Type::title, Type::heading, Type::body, Type::strong, Type::table, Type::table_head, Type::note}) {
+    EXPECT_GE(cap_height(type), 1.8);
   }
 }
 

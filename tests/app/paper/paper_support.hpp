@@ -7,6 +7,8 @@
 #include "app/paper/type.hpp"
 #include "app/shared/design_file.hpp"
 #include "app/shared/library_reader.hpp"
+#include "engine/layout/edit.hpp"
+#include "tests/engine/layout/chain.hpp"
 
 #include <QProcess>
 #include <QTemporaryDir>
@@ -14,6 +16,7 @@
 #include <gtest/gtest.h>
 
 #include <array>
+#include <stdexcept>
 
 namespace fluewright::paper {
 
@@ -38,19 +41,29 @@ inline PaperOptions wanting(PaperPage page, PaperSize size = PaperSize::a4, Unit
   return options;
 }
 
-/// Many pieces in a row, each its own: nothing meets a chimney, so it is a draft.
-inline Design many_pieces(std::size_t pieces) {
-  Design design;
-  design.title = "Many pieces";
-  for (std::size_t i = 0; i < pieces; ++i) {
-    Piece piece;
-    piece.id = design.fresh_id();
-    piece.type = i == 0 ? "feed_tube" : "bench_pipe";
-    piece.heading = i == 0 ? heading_down() : heading_east;
-    piece.at = {static_cast<std::int32_t>(i) * 4000, 0, 6000};
-    piece.fields["length"] = (200.0 + static_cast<double>(i)) * millimetre;
-    design.pieces.push_back(piece);
+/// A heater whose flue winds to and fro at one level until it has so many pieces, give or take two, every other run a
+/// millimetre longer than the one before; drawn with the verbs of the desk. Its path is complete.
+inline Design long_way(std::size_t pieces) {
+  test::Chain fire;
+  fire.place("feed_tube", {0, 0, 6000}, heading_down());
+  fire.add("burn_tunnel");
+  fire.add("heat_riser");
+  fire.add("barrel");
+  Design design = fire.design;
+  design.title = "A long way";
+  const auto apply = [&design](EditResult result) {
+    if (!result.design) throw std::runtime_error("an edit was refused");
+    design = *std::move(result.design);
+  };
+  const auto end = [&design] { return open_ends(design, library()).back().ref; };
+  apply(attach_piece(design, library(), end(), "bench_pipe"));
+  const std::array<Heading, 4> ways{heading_north, heading_east, heading_south, heading_east};
+  for (std::size_t i = 0; design.pieces.size() + 4 < pieces; ++i) {
+    const Length across = i % 2 == 0 ? (1000.0 + static_cast<double>(i)) * millimetre : 400.0 * millimetre;
+    apply(grow(design, library(), end(), ways[i % 4], across, "bench_pipe", "bench_elbow"));
   }
+  apply(grow(design, library(), end(), heading_up(), 4.0 * metre, "stack_insulated", "bench_elbow"));
+  apply(attach_piece(design, library(), end(), "cap_rain"));
   return design;
 }
 
