@@ -127,7 +127,7 @@ std::vector<Leg> legs_towards(const Board& board, const Design& base, const Open
 }
 
 QString length_words(Length length, const Board& board) {
-  return QString::fromStdString(show(length, board.document().units(), Meaning::drawn_length).text());
+  return QString::fromStdString(show(length, board.document().units(), Meaning::small_length).text());
 }
 
 QString direction_words(const Heading& heading) {
