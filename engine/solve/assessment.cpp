@@ -8,6 +8,7 @@
 #include "engine/solve/network_answer.hpp"
 #include "engine/solve/operating_points.hpp"
 #include "engine/solve/physics_findings.hpp"
+#include "engine/solve/rough_path.hpp"
 
 #include <algorithm>
 
@@ -63,8 +64,8 @@ Condensation condensation_along(const Assessment& a, std::size_t piece_count) {
 }
 
 void run_free(Assessment& a, const SlicedPath& fine, const Surround& surround, const WoodFuel& fuel, MassFlow burn_rate) {
-  const SlicedPath coarse = slice_branch(*fine.branch, scan_slice);
-  const FreeRun free{fine, coarse, surround, fuel, burn_rate};
+  const RoughPath coarse{*fine.branch, scan_slice};
+  const FreeRun free{fine, coarse.path(), surround, fuel, burn_rate};
   a.operating_points = free.points();
   a.running = running_of(a.operating_points);
   if (!a.running) return;
@@ -76,9 +77,9 @@ void run_free(Assessment& a, const SlicedPath& fine, const Surround& surround, c
 
 /// The same with every fan standing still.
 FansOff run_without_power(const SlicedPath& fine, const Surround& surround, const WoodFuel& fuel, MassFlow burn_rate) {
-  const SlicedPath coarse = slice_branch(*fine.branch, scan_slice);
+  const RoughPath coarse{*fine.branch, scan_slice};
   FansOff cut;
-  cut.operating_points = FreeRun{fine, coarse, surround, fuel, burn_rate}.points();
+  cut.operating_points = FreeRun{fine, coarse.path(), surround, fuel, burn_rate}.points();
   cut.running = running_of(cut.operating_points);
   return cut;
 }

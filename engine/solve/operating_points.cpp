@@ -22,6 +22,13 @@ constexpr double bracket_share = 2e-3;
 constexpr std::uintmax_t root_evaluations = 60;
 /// A root must balance to this.
 constexpr Pressure balanced_within = 1e-7 * pascal;
+/// From the coarse path's root the fine one's is a few steps of the secant rule away: so many at most, until the balance
+/// is as good as this, and no farther than this share of the flow.
+constexpr int secant_steps = 6;
+constexpr Pressure settled_within = 1e-8 * pascal;
+constexpr double near_share = 0.3;
+/// Share of the flow over which the coarse path's slope is taken.
+constexpr double slope_share = 1e-3;
 
 /// Flows tried along the curve of a fan that rises, up to somewhat beyond its last point.
 constexpr int fan_samples = 48;
@@ -96,9 +103,8 @@ std::vector<FreeRun::Sample> FreeRun::scan() const {
   return samples;
 }
 
-OperatingPoint FreeRun::point_at(MassFlow flow) const {
+OperatingPoint FreeRun::point_at(MassFlow flow, const MarchTotals& totals) const {
   const FireState fire = fire_at(flow);
-  const MarchTotals totals = march(flow);
   OperatingPoint p;
   p.forward = fire.forward;
   p.flue_gas = flow;
@@ -143,6 +149,43 @@ std::optional<FreeRun::Bracket> FreeRun::narrowed(Bracket bracket, bool on_coars
   return Bracket{found.first * kilogram_per_second, found.second * kilogram_per_second, bracket.rises};
 }
 
+std::optional<OperatingPoint> FreeRun::settled(const Bracket& rough) const {
+  const MassFlow start = 0.5 * (rough.low + rough.high);
+  const bool forward = start >= MassFlow{};
+  const MassFlow aside = slope_share * start;
+  auto slope = (residual(start + aside, true) - residual(start, true)) / aside;
+  MassFlow last{};
+  Pressure last_left{};
+  MassFlow flow = start;
+  for (int step = 0; step < secant_steps; ++step) {
+    const MarchTotals totals = march(flow);
+    const Pressure left = balance(totals, forward);
+    if (step > 0 && flow != last) slope = (left - last_left) / (flow - last);
+    // A state of the other kind, or a jump: the bracket has to decide.
+    if (!((slope > decltype(slope){}) == rough.rises)) return std::nullopt;
+    if (abs(left) < settled_within) {
+      OperatingPoint point = point_at(flow, totals);
+      point.stable = !rough.rises;
+      return point;
+    }
+    last = flow;
+    last_left = left;
+    flow -= left / slope;
+    if (!(abs(flow - start) < near_share * abs(start))) return std::nullopt;
+  }
+  return std::nullopt;
+}
+
+std::optional<OperatingPoint> FreeRun::enclosed(const Bracket& rough) const {
+  const auto fine = narrowed(rough, false, fine_bits);
+  if (!fine) return std::nullopt;
+  const MassFlow flow = 0.5 * (fine->low + fine->high);
+  OperatingPoint point = point_at(flow, march(flow));
+  point.stable = !fine->rises;
+  // Where the flow turns round the residual may jump; a jump is no balance.
+  return abs(point.residual) < balanced_within ? std::optional(point) : std::nullopt;
+}
+
 std::vector<OperatingPoint> FreeRun::points() const {
   const std::vector<Sample> samples = scan();
   const bool with_unstable = !flows_of_rising_fans().empty();
@@ -154,12 +197,9 @@ std::vector<OperatingPoint> FreeRun::points() const {
     if (above == above_next || (above_next && !with_unstable)) continue;
     const auto rough = narrowed({samples[i].flow, samples[i + 1].flow, above_next}, true, rough_bits);
     if (!rough) continue;
-    if (const auto fine = narrowed(*rough, false, fine_bits)) {
-      OperatingPoint point = point_at(0.5 * (fine->low + fine->high));
-      point.stable = !fine->rises;
-      // Where the flow turns round the residual may jump; a jump is no balance.
-      if (abs(point.residual) < balanced_within) found.push_back(point);
-    }
+    std::optional<OperatingPoint> point = settled(*rough);
+    if (!point) point = enclosed(*rough);
+    if (point) found.push_back(std::move(*point));
   }
   std::reverse(found.begin(), found.end());  // forward before backward, larger flows first
   return found;

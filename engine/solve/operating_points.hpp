@@ -22,7 +22,8 @@ class FreeRun {
   [[nodiscard]] Pressure residual(MassFlow flow, bool on_coarse = false) const;
 
   /// Every stable state: a root of the residual where it falls with rising flow. Signed flows are scanned for falls
-  /// through zero, each is bracketed by TOMS 748. With a running fan whose head rises somewhere with the flow the scan is
+  /// through zero, each is bracketed by TOMS 748 on the coarse path
+  /// and closed in on by the secant rule on the fine one. With a running fan whose head rises somewhere with the flow the scan is
   /// denser, and roots where the residual rises are states too, not stable ones. Forward before backward, larger flows
   /// first.
   [[nodiscard]] std::vector<OperatingPoint> points() const;
@@ -44,7 +45,10 @@ class FreeRun {
   [[nodiscard]] Pressure balance(const MarchTotals& totals, bool forward) const;
   [[nodiscard]] std::vector<Sample> scan() const;
   [[nodiscard]] std::vector<MassFlow> flows_of_rising_fans() const;
-  [[nodiscard]] OperatingPoint point_at(MassFlow flow) const;
+  [[nodiscard]] OperatingPoint point_at(MassFlow flow, const MarchTotals& totals) const;
+  /// The state near a root of the coarse path: by the secant rule, or, where that does not come to rest, by enclosing it.
+  [[nodiscard]] std::optional<OperatingPoint> settled(const Bracket& rough) const;
+  [[nodiscard]] std::optional<OperatingPoint> enclosed(const Bracket& rough) const;
   [[nodiscard]] std::optional<Bracket> narrowed(Bracket bracket, bool on_coarse, int bits) const;
 
   const SlicedPath* fine_;

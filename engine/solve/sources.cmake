@@ -18,6 +18,7 @@ set(ROOM_SOURCES
     operating_points.cpp
     passed_fan.cpp
     physics_findings.cpp
+    rough_path.cpp
     slice_heat.cpp
     sliced_path.cpp
     stream_burning.cpp
