@@ -4,6 +4,8 @@
 #include "engine/advice/practice.hpp"
 
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 namespace fluewright::advice {
 
@@ -20,6 +22,12 @@ class Slopes {
     heights_.reserve(rows.size() + 1);
     heights_.push_back(of.assessment.path.network.branches.front().from.height);
     for (const SliceState& row : rows) heights_.push_back(row.z);
+    levels_.reserve(heights_.size());
+    for (std::size_t node = 0; node < heights_.size(); ++node) {
+      // Along a level run every node hangs together with the same ones.
+      const bool as_before = node > 0 && heights_[node] == heights_[node - 1];
+      levels_.push_back(as_before ? levels_.back() : level_found(node));
+    }
   }
 
   /// Water on a slice stands in the end at which the walk downhill stops.
@@ -41,13 +49,7 @@ class Slopes {
   }
 
   /// The nodes as high as this one that hang together with it.
-  [[nodiscard]] std::pair<std::size_t, std::size_t> level_around(std::size_t node) const {
-    std::size_t first = node;
-    std::size_t last = node;
-    while (first > 0 && bu::abs(heights_[first - 1] - heights_[node]) < level_within) --first;
-    while (last + 1 < heights_.size() && bu::abs(heights_[last + 1] - heights_[node]) < level_within) ++last;
-    return {first, last};
-  }
+  [[nodiscard]] std::pair<std::size_t, std::size_t> level_around(std::size_t node) const { return levels_[node]; }
 
   /// Pieces with a slice that touches the level part around the node.
   [[nodiscard]] std::vector<std::size_t> pieces_at(std::size_t node) const {
@@ -62,8 +64,17 @@ class Slopes {
   }
 
  private:
+  [[nodiscard]] std::pair<std::size_t, std::size_t> level_found(std::size_t node) const {
+    std::size_t first = node;
+    std::size_t last = node;
+    while (first > 0 && bu::abs(heights_[first - 1] - heights_[node]) < level_within) --first;
+    while (last + 1 < heights_.size() && bu::abs(heights_[last + 1] - heights_[node]) < level_within) ++last;
+    return {first, last};
+  }
+
   const FindingCase& of_;
   std::vector<Length> heights_;
+  std::vector<std::pair<std::size_t, std::size_t>> levels_;
 };
 
 bool is_drained(const FindingCase& of, const std::vector<std::size_t>& pieces) {
@@ -96,11 +107,13 @@ void find_pools(FindingCase& of, const Slopes& slopes) {
 
 void find_wrong_falls(FindingCase& of, const Slopes& slopes) {
   const auto& rows = of.assessment.profile;
+  std::vector<std::size_t> first_row(of.design.pieces.size(), rows.size());
+  for (std::size_t i = rows.size(); i-- > 0;) first_row[rows[i].piece] = i;
   for (const Passage& passage : of.assessment.path.passages) {
     if (!of.sound(passage.piece)) continue;
     const PieceView view = of.view(passage.piece);
     if (!view.has("slope") || of.family(passage.piece) == "inlet") continue;
-    const auto first = std::find_if(rows.begin(), rows.end(), [&](const SliceState& r) { return r.piece == passage.piece; });
+    const auto first = rows.begin() + static_cast<std::ptrdiff_t>(first_row[passage.piece]);
     if (first == rows.end()) continue;
     auto last = first;
     while (std::next(last) != rows.end() && std::next(last)->piece == passage.piece) ++last;

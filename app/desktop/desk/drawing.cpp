@@ -3,6 +3,7 @@
 #include "app/desktop/desk/drawing.hpp"
 
 #include "app/desktop/desk/tube.hpp"
+#include "engine/layout/edit_joints.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -168,13 +169,14 @@ std::optional<Length> straight_run(const PieceGeometry& geometry, const PieceTyp
 Drawing::Drawing(const Document& document, const PathMeasure& measure, const Tint& tint, const Projection& projection) {
   const Design& design = document.design();
   const auto& geometries = measure.geometries();
+  const edit::JointIndex joints{design};
   for (std::size_t i = 0; i < design.pieces.size() && i < geometries.size(); ++i) {
     const Piece& piece = design.pieces[i];
     const PieceType* type = document.library().piece_type(piece.type);
     DrawnPiece drawn = draw_piece(geometries[i], type, piece.id, projection);
     drawn.index = i;
     for (const Port& port : geometries[i].ports) {
-      drawn.ports.push_back(draw_port(port, piece.id, design.joined_to({piece.id, port.name}).has_value(), projection));
+      drawn.ports.push_back(draw_port(port, piece.id, joints.link(i, port.name) != nullptr, projection));
     }
     for (DrawnLine& line : drawn.lines) {
       const CentreLine& centre = geometries[i].lines[line.line];
@@ -199,6 +201,7 @@ Drawing::Drawing(const Document& document, const PathMeasure& measure, const Tin
   }
   std::stable_sort(pieces_.begin(), pieces_.end(),
                    [](const DrawnPiece& a, const DrawnPiece& b) { return a.nearness < b.nearness; });
+  for (std::size_t i = 0; i < pieces_.size(); ++i) places_.emplace(pieces_[i].id, i);
 }
 
 Drawing Drawing::of_one(const PieceGeometry& geometry, const PieceType& type, const Projection& projection) {
@@ -210,13 +213,14 @@ Drawing Drawing::of_one(const PieceGeometry& geometry, const PieceType& type, co
   }
   piece.bounds = bounds_of(piece);
   drawing.bounds_ = piece.bounds;
+  drawing.places_.emplace(piece.id, 0);
   drawing.pieces_.push_back(std::move(piece));
   return drawing;
 }
 
 const DrawnPiece* Drawing::piece(const PieceId& id) const {
-  const auto found = std::find_if(pieces_.begin(), pieces_.end(), [&](const DrawnPiece& p) { return p.id == id; });
-  return found == pieces_.end() ? nullptr : &*found;
+  const auto found = places_.find(id);
+  return found == places_.end() ? nullptr : &pieces_[found->second];
 }
 
 const DrawnPort* Drawing::port(const PortRef& ref) const {

@@ -12,6 +12,7 @@
 #include <QString>
 
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 namespace fluewright {
@@ -75,6 +76,7 @@ class Drawing {
 
  private:
   std::vector<DrawnPiece> pieces_;
+  std::unordered_map<PieceId, std::size_t> places_;  ///< in `pieces_`
   QRectF bounds_;
 };
 

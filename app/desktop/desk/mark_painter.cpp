@@ -20,7 +20,7 @@ namespace fluewright {
 
 MarkPainter::MarkPainter(QPainter& painter, const Camera& camera, const Projection& projection, const Board& board,
                          const PathMeasure& measure, const Drawing& drawing)
-    : painter_{painter}, camera_{camera}, projection_{projection}, board_{board}, measure_{measure}, drawing_{drawing} {}
+    : painter_{painter}, camera_{camera}, projection_{projection}, board_{board}, measure_{measure}, drawing_{drawing}, room_{camera, drawing} {}
 
 void MarkPainter::paint_handle(QPointF at, bool lit, bool filled) {
   const Inks& inks = theme().inks;
@@ -34,14 +34,14 @@ void MarkPainter::paint_handle(QPointF at, bool lit, bool filled) {
 }
 
 void MarkPainter::keep_clear(const std::vector<QRectF>& areas) {
-  for (const QRectF& area : areas) taken_.emplace_back(area);
+  for (const QRectF& area : areas) room_.take(QPolygonF(area));
 }
 
 void MarkPainter::keep_rings_clear() {
   constexpr double ring = handle_radius + 3.0;
   for (const OpenEnd& end : board_.ends().open) {
     if (const DrawnPort* port = drawing_.port(end.ref)) {
-      taken_.emplace_back(QRectF(handle_of(*port, camera_) - QPointF(ring, ring), QSizeF(2.0 * ring, 2.0 * ring)));
+      room_.take(QPolygonF(QRectF(handle_of(*port, camera_) - QPointF(ring, ring), QSizeF(2.0 * ring, 2.0 * ring))));
     }
   }
 }
@@ -92,8 +92,8 @@ void MarkPainter::paint_length(const DrawnPiece& piece) {
   for (const double top : {-half - size.height(), half}) {
     const QRectF flat(QPointF(-0.5 * size.width(), top), size);
     const QPolygonF place = turn.map(QPolygonF(flat));
-    if (!is_clear(place, piece.id)) continue;
-    taken_.push_back(place);
+    if (!room_.is_clear(place, piece.id)) continue;
+    room_.take(place);
     painter_.save();
     painter_.setTransform(turn, true);
     paint_haloed(flat, words);
@@ -113,21 +113,6 @@ void MarkPainter::paint_haloed(const QRectF& box, const QString& words) {
   painter_.drawPath(letters);
   painter_.setPen(theme().inks.faint_ink);
   painter_.drawText(box, Qt::AlignCenter, words);
-}
-
-bool MarkPainter::is_clear(const QPolygonF& place, const PieceId& own) const {
-  for (const QPolygonF& other : taken_) {
-    if (other.intersects(place)) return false;
-  }
-  const QRectF around = place.boundingRect();
-  for (const DrawnPiece& piece : drawing_.pieces()) {
-    if (piece.id == own || !motif_bounds(camera_, piece).intersects(around)) continue;
-    for (const DrawnLine& line : piece.lines) {
-      const QPolygonF outline = to_screen(camera_, line.outline.isEmpty() ? line.axis : line.outline);
-      if (outline.boundingRect().intersects(around) && outline.intersects(place)) return false;
-    }
-  }
-  return true;
 }
 
 void MarkPainter::paint_warning(QPointF at, bool fault) {
@@ -158,7 +143,7 @@ void MarkPainter::paint_faults() {
     if (piece == nullptr) continue;
     const QRectF mark(-11.0, -11.0, 22.0, 21.0);
     const QPointF at = beside(*piece, mark);
-    taken_.emplace_back(mark.translated(at));
+    room_.take(QPolygonF(mark.translated(at)));
     paint_warning(at, severity >= Severity::fault);
   }
 }
@@ -172,7 +157,7 @@ void MarkPainter::paint_gap(const PortRef& ref) {
   painter_.drawLine(camera_.to_screen(port->at), camera_.to_screen(far->at));
 }
 
-QPointF MarkPainter::beside(const DrawnPiece& piece, const QRectF& mark) const {
+QPointF MarkPainter::beside(const DrawnPiece& piece, const QRectF& mark) {
   const QRectF box = motif_bounds(camera_, piece);
   const double x = 0.5 * mark.width() + 3.0;
   const double y = 0.5 * mark.height() + 3.0;
@@ -187,7 +172,7 @@ QPointF MarkPainter::beside(const DrawnPiece& piece, const QRectF& mark) const {
                                               {right.x(), below.y()}, {left.x(), below.y()}};
   for (const QPointF& at : stands ? standing_order : lying_order) {
     const QRectF place = mark.translated(at);
-    if (QRectF(QPointF(), camera_.size()).contains(place) && is_clear(QPolygonF(place), piece.id)) return at;
+    if (QRectF(QPointF(), camera_.size()).contains(place) && room_.is_clear(QPolygonF(place), piece.id)) return at;
   }
   return stands ? right : above;
 }
@@ -207,7 +192,7 @@ void MarkPainter::paint_condensation() {
   const Inks& inks = theme().inks;
   // The drop hangs beside the pipe on a fine leader.
   const QPointF tip = begins + QPointF(17.0, 13.0);
-  taken_.emplace_back(QRectF(begins, tip + QPointF(8.0, 22.0)));
+  room_.take(QPolygonF(QRectF(begins, tip + QPointF(8.0, 22.0))));
   painter_.setPen(QPen(inks.water, 1.2));
   painter_.drawLine(begins, tip);
   painter_.setBrush(inks.water);

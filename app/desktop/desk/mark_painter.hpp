@@ -4,6 +4,7 @@
 
 #include "app/desktop/desk/board.hpp"
 #include "app/desktop/desk/camera.hpp"
+#include "app/desktop/desk/clearance.hpp"
 #include "app/desktop/desk/drawing.hpp"
 
 #include <QPointF>
@@ -47,8 +48,7 @@ class MarkPainter {
   /// On a rim of paper, so that hatches and grid lines do not run through it.
   void paint_haloed(const QRectF& box, const QString& words);
   void paint_gap(const PortRef& port);
-  [[nodiscard]] QPointF beside(const DrawnPiece& piece, const QRectF& mark) const;
-  [[nodiscard]] bool is_clear(const QPolygonF& place, const PieceId& own) const;
+  [[nodiscard]] QPointF beside(const DrawnPiece& piece, const QRectF& mark);
   [[nodiscard]] QPointF at_s(Length s, bool& found) const;
 
   QPainter& painter_;
@@ -57,7 +57,7 @@ class MarkPainter {
   const Board& board_;
   const PathMeasure& measure_;
   const Drawing& drawing_;
-  std::vector<QPolygonF> taken_;  ///< by marks and texts
+  Clearance room_;
 };
 
 }  // namespace fluewright

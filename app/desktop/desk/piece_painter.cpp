@@ -18,6 +18,9 @@ namespace {
 
 constexpr double outline_pixels = 1.3;
 constexpr double selected_pixels = 2.4;
+/// A shorter line has one colour, and a narrower pipe no seams: nobody could see more, and a thousand of them cost time.
+constexpr double shaded_pixels = 20.0;
+constexpr double seam_pixels = 4.0;
 
 /// Closed lines that are almost lines (a ring seen from its side) are drawn but not filled.
 bool is_flat(const QPolygonF& polygon) {
@@ -28,7 +31,10 @@ bool is_flat(const QPolygonF& polygon) {
 QBrush fill_of(const Camera& camera, const DrawnLine& line) {
   if (line.stops.isEmpty()) return theme().inks.bare;
   if (line.seen_end_on) return fill_at(line, line.flow_toward_viewer == (line.flow > 0) ? 1.0 : 0.0);
-  QLinearGradient gradient(camera.to_screen(line.axis.front()), camera.to_screen(line.axis.back()));
+  const QPointF from = camera.to_screen(line.axis.front());
+  const QPointF to = camera.to_screen(line.axis.back());
+  if (std::hypot(to.x() - from.x(), to.y() - from.y()) < shaded_pixels) return fill_at(line, 0.5);
+  QLinearGradient gradient(from, to);
   gradient.setStops(line.stops);
   return gradient;
 }
@@ -118,7 +124,10 @@ void paint_flow_arrow(QPainter& painter, const Camera& camera, const DrawnLine& 
 void paint_seams(QPainter& painter, const Camera& camera, const DrawnPiece& piece, const QPen& pen) {
   painter.setPen(pen);
   painter.setBrush(Qt::NoBrush);
-  for (const DrawnPort& port : piece.ports) painter.drawPolyline(to_screen(camera, port.seam));
+  for (const DrawnPort& port : piece.ports) {
+    if (port.width * camera.scale() < seam_pixels) continue;
+    painter.drawPolyline(to_screen(camera, port.seam));
+  }
 }
 
 void paint_glow(QPainter& painter, const Camera& camera, const DrawnPiece& piece) {

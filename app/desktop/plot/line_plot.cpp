@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace fluewright {
 
@@ -204,12 +205,20 @@ void LinePlot::Drawing::draw_lines() {
     graph->setData(vector_of(line.x), vector_of(line.y), true);
     graph->setPen(pen_of(line.role));
   }
+  std::vector<LabelPlace> written;
   for (std::size_t i = 0; i < picture.lines.size(); ++i) {
     const PlotLine& line = picture.lines[i];
     const double half = QFontMetricsF(type(TypeRole::caption)).horizontalAdvance(line.label) / 2.0 + 4.0;
-    const auto place = label_place(picture, i, plot.xAxis->pixelToCoord(half) - plot.xAxis->pixelToCoord(0.0),
-                                   plot.yAxis->range().lower, plot.yAxis->range().upper);
+    const double reach = plot.xAxis->pixelToCoord(half) - plot.xAxis->pixelToCoord(0.0);
+    auto place = label_place(picture, i, reach, plot.yAxis->range().lower, plot.yAxis->range().upper);
     if (!place) continue;
+    // Curves that lie over one another (a variant just forked) have their names on either side.
+    const bool taken = std::any_of(written.begin(), written.end(), [&](const LabelPlace& other) {
+      return std::abs(other.x - place->x) < 2.0 * reach && other.over == place->over &&
+             std::abs(other.y - place->y) < 0.05 * plot.yAxis->range().size();
+    });
+    if (taken) place->over = !place->over;
+    written.push_back(*place);
     write(line.label, pen_of(line.role).color(), place->x, place->y,
           Qt::AlignHCenter | (place->over ? Qt::AlignBottom : Qt::AlignTop));
   }
