@@ -128,6 +128,27 @@ std::optional<Refusal> take_up(Design& design, const Library& library, const std
 
 }  // namespace
 
+namespace {
+
+/// What a design has of its own under a name, once.
+template <class Own>
+void take_along(std::vector<Own>& clip, const std::vector<Own>& design, const std::string& id) {
+  const auto named = [&id](const Own& one) { return one.id == id; };
+  const auto own = std::find_if(design.begin(), design.end(), named);
+  if (own != design.end() && std::none_of(clip.begin(), clip.end(), named)) clip.push_back(*own);
+}
+
+/// What the design does not have under its name and the library does not either.
+template <class Own, class InLibrary>
+void bring_along(std::vector<Own>& design, const std::vector<Own>& clip, InLibrary in_library) {
+  for (const Own& one : clip) {
+    const bool known = std::any_of(design.begin(), design.end(), [&one](const Own& other) { return other.id == one.id; });
+    if (!known && !in_library(one.id)) design.push_back(one);
+  }
+}
+
+}  // namespace
+
 Clip copy_pieces(const Design& design, const Library& library, const std::vector<PieceId>& set) {
   const edit::JointIndex index{design};
   const std::vector<char> in_set = members(index, set);
@@ -140,10 +161,9 @@ Clip copy_pieces(const Design& design, const Library& library, const std::vector
     for (const auto& [key, value] : piece.fields) {
       const FieldSpec* spec = type == nullptr ? nullptr : type->field(key);
       const auto* id = std::get_if<std::string>(&value);
-      if (spec == nullptr || spec->kind != FieldKind::wall || id == nullptr) continue;
-      const auto own = [id](const Wall& wall) { return wall.id == *id; };
-      const auto wall = std::find_if(design.walls.begin(), design.walls.end(), own);
-      if (wall != design.walls.end() && std::none_of(clip.walls.begin(), clip.walls.end(), own)) clip.walls.push_back(*wall);
+      if (spec == nullptr || id == nullptr) continue;
+      if (spec->kind == FieldKind::wall) take_along(clip.walls, design.walls, *id);
+      if (spec->kind == FieldKind::fan) take_along(clip.fans, design.fans, *id);
     }
   }
   for (const Joint& joint : design.joints) {
@@ -172,11 +192,8 @@ SetResult paste_pieces(const Design& design, const Library& library, const Clip&
   for (const Joint& joint : clip.joints) {
     changed.joints.push_back({{fresh[joint.a.piece], joint.a.port}, {fresh[joint.b.piece], joint.b.port}});
   }
-  for (const Wall& wall : clip.walls) {
-    const auto same = [&wall](const Wall& other) { return other.id == wall.id; };
-    const bool known = std::any_of(changed.walls.begin(), changed.walls.end(), same) || library.wall(wall.id) != nullptr;
-    if (!known) changed.walls.push_back(wall);
-  }
+  bring_along(changed.walls, clip.walls, [&library](const std::string& id) { return library.wall(id) != nullptr; });
+  bring_along(changed.fans, clip.fans, [&library](const std::string& id) { return library.fan(id) != nullptr; });
   PieceId touched = pasted.back();
   return {edit::done(std::move(changed), std::move(touched)), std::move(pasted)};
 }

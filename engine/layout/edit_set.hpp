@@ -15,7 +15,8 @@ namespace fluewright {
 struct Clip {
   std::vector<Piece> pieces;
   std::vector<Joint> joints;
-  std::vector<Wall> walls;  ///< build-ups of the design's own that the pieces name
+  std::vector<Wall> walls;      ///< build-ups of the design's own that the pieces name
+  std::vector<FanSheet> fans;   ///< and its own fans' data sheets
 };
 
 /// An edit of several pieces; `pieces` are those to be selected afterwards, under the names they have in the result.
@@ -28,7 +29,7 @@ struct SetResult {
 [[nodiscard]] Clip copy_pieces(const Design&, const Library&, const std::vector<PieceId>&);
 
 /// Put a copy of the clip's pieces `step` away from where they were cut, under fresh names. It is joined to nothing
-/// else. A build-up of the clip's that the design lacks comes along.
+/// else. A build-up or a data sheet of the clip's that the design lacks comes along.
 [[nodiscard]] SetResult paste_pieces(const Design&, const Library&, const Clip&, GridPoint step);
 
 /// Take the pieces out; neighbours close up as for remove_piece().

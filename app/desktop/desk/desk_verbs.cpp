@@ -71,6 +71,7 @@ void DeskVerbs::copy() const {
   file.design.pieces = clip.pieces;
   file.design.joints = clip.joints;
   file.design.walls = clip.walls;
+  file.design.fans = clip.fans;
   auto* data = new QMimeData;
   data->setData(mime, QByteArray::fromStdString(write_design_text(file, document().library())));
   QApplication::clipboard()->setMimeData(data);
@@ -95,7 +96,7 @@ void DeskVerbs::paste() {
     board_.remark(Board::tr("What was copied cannot be put here."));
     return;
   }
-  const Clip clip{file->design.pieces, file->design.joints, file->design.walls};
+  const Clip clip{file->design.pieces, file->design.joints, file->design.walls, file->design.fans};
   const GridPoint step = step_clear_of(document().design(), document().library(), clip.pieces, document().grid_step());
   const int count = static_cast<int>(clip.pieces.size());
   commit(paste_pieces(document().design(), document().library(), clip, step), Board::tr("Paste %n piece(s)", nullptr, count));

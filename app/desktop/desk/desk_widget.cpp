@@ -146,7 +146,8 @@ void DeskWidget::resizeEvent(QResizeEvent* event) {
   word_captions();
   // The views have their new sizes only after the layout has run.
   QTimer::singleShot(0, this, [this] {
-    if (fitted_by_itself_) zoom_to_fit();
+    // Not under a hand that draws: the paper would slip away from it.
+    if (fitted_by_itself_ && !document_.in_preview()) zoom_to_fit();
   });
 }
 

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <utility>
 
 namespace fluewright {
@@ -30,6 +31,22 @@ void settle_in(Board& board, const std::string& type, const PieceId& touched) {
   if (piece == nullptr || found == nullptr || found->shape != "run" || found->family == "fire") return;
   const bool upright = std::abs(unit_of(piece->heading).z) > 0.7;
   upright ? board.set_upright_type(type) : board.set_run_type(type);
+}
+
+/// Where a piece goes that nobody has given a place: the middle of an empty sheet, else south of what is there.
+GridPoint free_place(const Board& board) {
+  std::optional<double> south;
+  for (const PieceGeometry& geometry : board.document().geometries()) {
+    for (const CentreLine& line : geometry.lines) {
+      for (const Position& point : line.points) {
+        const double edge = in(point.y, metre) - 0.5 * in(line.width, metre);
+        south = std::min(edge, south.value_or(edge));
+      }
+    }
+  }
+  if (!south) return GridPoint{};
+  constexpr double clear = 0.5;
+  return grid_point_near(position({0.0, snapped(*south - clear, board.document().grid_step()), 0.0}));
 }
 
 GridPoint on_grid(const Board& board, const Metres& m) {
@@ -190,7 +207,7 @@ bool put_by_key(Board& board, const std::string& type) {
   } else {
     if (end == nullptr && !board.ends().open.empty()) end = &board.ends().open.front();
     result = end != nullptr ? attach_piece(design, library, end->ref, type, usual_turn(end->port.outward))
-                            : placed_on_floor(board, design, type, GridPoint{});
+                            : placed_on_floor(board, design, type, free_place(board));
   }
   if (!board.commit(result, Board::tr("Put %1").arg(name_of(board, type)))) return false;
   settle_in(board, type, result.touched);

@@ -161,8 +161,11 @@ void JointTool::move(const Pointer& pointer) {
 
 void JointTool::release(const Pointer& pointer) {
   if (pointer.button != Qt::LeftButton) return;
+  const bool moved_something = dragging_;
   if (dragging_) board_.document().commit_preview(under_.joint ? Board::tr("Move a joint") : Board::tr("Move a piece"));
+  DeskView& view = view_;
   board_.put_down();
+  if (moved_something) view.keep_in_sight();
 }
 
 void JointTool::put_down() { board_.document().cancel_preview(); }

@@ -8,6 +8,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace fluewright {
@@ -39,9 +41,49 @@ std::optional<double> Landmarks::in_line(const Metres& unit, double coordinate, 
   return nearest;
 }
 
-std::vector<Landmarks::Mark> Landmarks::level_with(const Metres& point, const Projection& projection) const {
-  std::vector<Mark> found;
-  if (projection.kind() == ViewKind::isometric) return found;  // there lines lie over one another that are not in line
+std::vector<Landmarks::Guide> Landmarks::along_the_axes(const Metres& point) const {
+  static constexpr std::array axes{&Metres::x, &Metres::y, &Metres::z};
+  std::vector<Guide> found;
+  for (const auto square : axes) {
+    // How far a mark is away counts along the other two axes; off this one it must not be.
+    const Mark* best = nullptr;
+    double best_away = 0.0;
+    bool best_straight = false;
+    for (const Mark& mark : marks_) {
+      if (std::abs(mark.at.*square - point.*square) > same_place) continue;
+      double away = 0.0;
+      int apart = 0;
+      for (const auto axis : axes) {
+        const double step = std::abs(mark.at.*axis - point.*axis);
+        away += step;
+        apart += step > same_place ? 1 : 0;
+      }
+      const bool straight = apart == 1;
+      if (away < too_near || (!straight && !mark.open)) continue;
+      const bool better = best == nullptr || (mark.open && !best->open) ||
+                          (mark.open == best->open && (straight && !best_straight)) ||
+                          (mark.open == best->open && straight == best_straight && away < best_away);
+      if (!better) continue;
+      best = &mark;
+      best_away = away;
+      best_straight = straight;
+    }
+    if (best == nullptr) continue;
+    // Along the first of the other two axes to the corner, then along the second.
+    Metres corner = point;
+    const auto first = square == axes[0] ? axes[1] : axes[0];
+    corner.*first = best->at.*first;
+    const bool known = std::any_of(found.begin(), found.end(), [&](const Guide& guide) {
+      return std::abs(guide.to.at.x - best->at.x) + std::abs(guide.to.at.y - best->at.y) + std::abs(guide.to.at.z - best->at.z) < same_place;
+    });
+    if (!known) found.push_back({*best, corner});
+  }
+  return found;
+}
+
+std::vector<Landmarks::Guide> Landmarks::level_with(const Metres& point, const Projection& projection) const {
+  if (projection.kind() == ViewKind::isometric) return along_the_axes(point);
+  std::vector<Guide> found;
   const QPointF here = projection.on_sheet(point);
   for (const bool upright : {false, true}) {
     const Mark* best = nullptr;
@@ -56,7 +98,7 @@ std::vector<Landmarks::Mark> Landmarks::level_with(const Metres& point, const Pr
       best = &mark;
       best_away = along;
     }
-    if (best != nullptr) found.push_back(*best);
+    if (best != nullptr) found.push_back({*best, best->at});
   }
   return found;
 }
@@ -65,12 +107,13 @@ void paint_guides(QPainter& painter, const DeskView& view, const Landmarks& land
   const Projection& projection = view.projection();
   const QPointF here = view.camera().to_screen(projection.on_sheet(end));
   const Inks& inks = theme().inks;
-  for (const Landmarks::Mark& mark : landmarks.level_with(metres(end), projection)) {
-    const QPointF there = view.camera().to_screen(projection.on_sheet(mark.at));
-    QPen pen(inks.calm, mark.open ? 1.6 : 1.0);
+  for (const Landmarks::Guide& guide : landmarks.level_with(metres(end), projection)) {
+    const QPointF there = view.camera().to_screen(projection.on_sheet(guide.to.at));
+    const QPointF corner = view.camera().to_screen(projection.on_sheet(guide.corner));
+    QPen pen(inks.calm, guide.to.open ? 1.6 : 1.0);
     pen.setDashPattern({3.0, 3.0});
     painter.setPen(pen);
-    painter.drawLine(here, there);
+    painter.drawPolyline(QPolygonF{here, corner, there});
     painter.setBrush(inks.paper);
     painter.setPen(QPen(inks.calm, 1.4));
     painter.drawRect(QRectF(there - QPointF(3.0, 3.0), QSizeF(6.0, 6.0)));

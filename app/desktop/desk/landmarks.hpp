@@ -32,11 +32,19 @@ class Landmarks {
     Metres at;
     bool open = false;  ///< an open end: named first where several line up
   };
-  /// Landmarks that lie level with, or plumb over or under, a point as a view shows it: at most one for each of the
-  /// sheet's axes, an open end before a joint, the nearest first.
-  [[nodiscard]] std::vector<Mark> level_with(const Metres& point, const Projection& projection) const;
+  struct Guide {
+    Mark to;
+    Metres corner;  ///< where the line to it bends; the mark itself where it is straight
+  };
+  /// Landmarks that a point lines up with. In a flat view they lie level with it, or plumb over or under it, as the view
+  /// shows it: at most one for each of the sheet's axes, an open end before a joint, the nearest first. In the isometric
+  /// view, where lines lie over one another that are not in line, they truly lie along one of the three axes; or they
+  /// are open ends in a plane square to an axis, and the line goes along the other two.
+  [[nodiscard]] std::vector<Guide> level_with(const Metres& point, const Projection& projection) const;
 
  private:
+  [[nodiscard]] std::vector<Guide> along_the_axes(const Metres& point) const;
+
   std::vector<Mark> marks_;
 };
 

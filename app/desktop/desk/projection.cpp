@@ -101,7 +101,7 @@ Metres Projection::in_world(QPointF sheet, const Metres& like) const {
 }
 
 std::optional<double> Projection::along(const Heading& heading, const Metres& from, QPointF sheet) const {
-  const QPointF step = on_sheet(unit_of(heading));
+  const QPointF step = on_sheet(unit_of(heading)) - on_sheet(Metres{});  // a way, not a place: the plane's shift is none of it
   const double square = QPointF::dotProduct(step, step);
   if (square < 1e-6) return std::nullopt;
   return QPointF::dotProduct(sheet - on_sheet(from), step) / square;

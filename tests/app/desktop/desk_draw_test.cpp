@@ -4,6 +4,8 @@
 // A path drawn from nothing with mouse and keys on the real window.
 
 #include "app/desktop/desk/growth.hpp"
+#include "app/desktop/desk/landmarks.hpp"
+#include "app/desktop/theme/theme.hpp"
 #include "desk_hand.hpp"
 
 namespace fluewright {
@@ -212,6 +214,47 @@ TEST(Growing, EscapeForgetsADragAndLeavesNoStep) {
   hand.release(to + QPoint(40, 0));
   EXPECT_EQ(hand.text(), before);
   EXPECT_EQ(hand.steps(), 5);
+}
+
+TEST(SmartGuide, ShowsAnOpenEndThatTheMouseHasComeLevelWithInTheIsometricViewToo) {
+  Drafter hand;
+  light_the_fire(hand);
+  // A pipe by itself, north of the path, with two open ends; its west end is 1.5 m east of the path's.
+  const Position from = hand.ready().port.at;
+  const OpenEnd end = hand.ready();
+  const EditResult lone = place_piece(hand.document.design(), hand.document.library(), "bench_pipe",
+                                      grid_point_near({from.x + 1.5 * metre, from.y + 1.0 * metre, from.z}), heading_east);
+  ASSERT_TRUE(lone.design);
+  hand.document.commit(*lone.design, "lone pipe");
+  hand.board().focus_end(end.ref);
+  Drafter::settle();
+  hand.desk().zoom_to_fit();
+  DeskView& view = hand.desk().isometric();
+  const Landmarks landmarks(hand.document, end.ref.piece);
+  const QColor ink = theme().inks.calm;
+  const auto inked = [&view, &ink](const QPointF& a, const QPointF& b) {
+    const QImage seen = view.grab().toImage();
+    int found = 0;
+    for (int i = 0; i <= 60; ++i) {
+      const QPoint at = (a + (b - a) * (i / 60.0)).toPoint();
+      if (seen.rect().contains(at) && std::abs(seen.pixelColor(at).hue() - ink.hue()) < 12 && seen.pixelColor(at).saturation() > 60) ++found;
+    }
+    return found;
+  };
+  hand.press(hand.ring(view, end.ref));
+  hand.glide(hand.place(view, {in(from.x, metre) + 1.5, in(from.y, metre), in(from.z, metre)}));
+  EXPECT_NEAR(in(hand.length_of_piece(hand.piece("bench_pipe", 1).id), metre), 1.5, 1e-6) << "snapped in line";
+  const Metres far{in(from.x, metre) + 1.5, in(from.y, metre), in(from.z, metre)};
+  const auto guides = landmarks.level_with(far, view.projection());
+  const auto to_lone = std::find_if(guides.begin(), guides.end(), [](const Landmarks::Guide& guide) { return guide.to.open; });
+  ASSERT_NE(to_lone, guides.end());
+  EXPECT_NEAR(to_lone->to.at.y, far.y + 1.0, 1e-6);
+  const QPointF here = view.camera().to_screen(view.projection().on_sheet(far));
+  const QPointF there = view.camera().to_screen(view.projection().on_sheet(to_lone->to.at));
+  EXPECT_GT(inked(here, there), 15) << "a dashed line joins them";
+  hand.key(Qt::Key_Escape);
+  EXPECT_LT(inked(here, there), 8);
+  hand.release(hand.ring(view, end.ref));
 }
 
 TEST(Growing, BackToTheRingDrawsNothing) {

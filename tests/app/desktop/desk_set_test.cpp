@@ -95,6 +95,46 @@ TEST(SeveralPieces, AreSelectedAllCopiedAndPastedByKeys) {
   hand.expect_undone_in_one();
 }
 
+TEST(AFan, TakesItsOwnDataSheetAlongToAnotherDesign) {
+  BenchAtHand hand;
+  Design design = hand.document.design();
+  const EditResult placed = place_piece(design, hand.document.library(), "fan_inline", grid_point_near({{}, 3.0 * metre, {}}), heading_east);
+  ASSERT_TRUE(placed.design);
+  design = *placed.design;
+  FanSheet own = hand.document.library().fans.front();
+  own.id = "mine";
+  own.name = "A fan of one's own";
+  design.fans.push_back(own);
+  design.piece(placed.touched)->fields["fan"] = own.id;
+  hand.document.commit(design, "fan");
+  hand.desk().setFocus();
+  hand.document.select(placed.touched);
+  hand.key(Qt::Key_C, Qt::ControlModifier);
+  hand.document.adopt({}, {});
+  hand.desk().setFocus();
+  hand.key(Qt::Key_V, Qt::ControlModifier);
+  ASSERT_EQ(hand.document.design().pieces.size(), 1U);
+  ASSERT_EQ(hand.document.design().fans.size(), 1U);
+  EXPECT_EQ(hand.document.design().fans.front(), own);
+  EXPECT_EQ(hand.findings(FindingCode::unknown_fan), 0U);
+}
+
+TEST(OnePiece, IsTurnedEndForEndByKey) {
+  BenchAtHand hand;
+  // A taper has ends that differ.
+  const EditResult placed = place_piece(hand.document.design(), hand.document.library(), "reducer", grid_point_near({{}, 3.0 * metre, {}}), heading_east);
+  ASSERT_TRUE(placed.design);
+  hand.document.commit(*placed.design, "reducer");
+  hand.desk().setFocus();
+  hand.document.select(placed.touched);
+  const auto heading = [&] { return in(hand.document.design().piece(placed.touched)->heading.azimuth, degree); };
+  const double before = heading();
+  hand.key(Qt::Key_J, Qt::ControlModifier);
+  EXPECT_NEAR(std::abs(std::remainder(heading() - before, 360.0)), 180.0, 1e-6);
+  hand.key(Qt::Key_J, Qt::ControlModifier);
+  EXPECT_NEAR(std::remainder(heading() - before, 360.0), 0.0, 1e-6);
+}
+
 TEST(SeveralPieces, MirroredTwiceAndRotatedFourTimesByKeysAreAsBefore) {
   BenchAtHand hand;
   hand.desk().setFocus();
@@ -103,6 +143,7 @@ TEST(SeveralPieces, MirroredTwiceAndRotatedFourTimesByKeysAreAsBefore) {
        {std::tuple{Qt::Key_M, Qt::KeyboardModifiers(Qt::ControlModifier), 2},
         std::tuple{Qt::Key_M, Qt::ControlModifier | Qt::ShiftModifier, 2}, std::tuple{Qt::Key_L, Qt::KeyboardModifiers(Qt::ControlModifier), 4}}) {
     for (int i = 0; i < times; ++i) {
+      if (i > 0) EXPECT_NE(hand.text(), hand.before) << "the key did nothing";
       hand.key(key, modifiers);
       EXPECT_TRUE(hand.document.assessment().path.complete) << "a mirrored path is still a path";
       EXPECT_EQ(hand.document.selection().size(), hand.document.design().pieces.size());
@@ -248,11 +289,15 @@ TEST(TheRolledOutElevation, ShowsThePathOnwardsAndGrowsFromItsEnd) {
   const auto& open = hand.board().ends().open;
   ASSERT_EQ(open.size(), 1U);
   hand.desk().zoom_to_fit();
+  Drafter::settle();
   const QPoint ring = hand.ring(hand.front(), open.front().ref);
+  const QPoint from = hand.port_spot(hand.front(), open.front().ref);
   const double before = in(open.front().port.at.z, metre);
-  hand.drag(ring, ring - QPoint(0, 60));
+  const QPoint to = from - QPoint(0, 60);
+  const double pulled = 60.0 / hand.front().camera().scale();
+  hand.drag(ring, to);
   ASSERT_EQ(hand.board().ends().open.size(), 1U);
-  EXPECT_GT(in(hand.board().ends().open.front().port.at.z, metre), before);
+  EXPECT_NEAR(in(hand.board().ends().open.front().port.at.z, metre) - before, pulled, 0.1);
 }
 
 TEST(AStarter, IsBuiltByItsQuestionsAndLiesOnTheDeskReadyToBeEdited) {
