@@ -85,7 +85,7 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
 
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
-  all->addWidget(scroll_column(body, this));
+  all->addWidget(scroll_column(body, tr("Answer"), this));
 
   connect(margin_, &Headline::figure_clicked, this, [this] {
     const auto& worst = document_.followed().worst_age;

@@ -95,6 +95,7 @@ BurnPanel::~BurnPanel() { disconnect(qApp, nullptr, this, nullptr); }
 
 void BurnPanel::build() {
   auto* charts = new QScrollArea;
+  charts->setAccessibleName(tr("Curves over time"));
   charts->setWidget(plot_);
   charts->setWidgetResizable(true);
   charts->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -111,7 +112,7 @@ void BurnPanel::build() {
   auto* side = new QSplitter(Qt::Vertical);
   side->setChildrenCollapsible(true);
   side->setHandleWidth(1);
-  side->addWidget(scroll_column(editor_, side));
+  side->addWidget(scroll_column(editor_, tr("Event"), side));
   side->addWidget(slice_);
   side->setStretchFactor(0, 1);
   side->setSizes({220, 150});

@@ -27,6 +27,7 @@ EditorTabs::EditorTabs(Document& document, QWidget* parent) : QTabWidget(parent)
   setTabToolTip(fire, QStringLiteral("Wood, burn rate and air"));
   setTabToolTip(trial, tr("Other conditions tried out, the design left as it is"));
   tabBar()->setExpanding(true);
+  setAccessibleName(QStringLiteral("Editors"));
   tabBar()->setAccessibleName(QStringLiteral("Editors"));
   connect(&document, &Document::selection_changed, this, [this, &document] {
     if (!document.selected().empty()) setCurrentIndex(piece);

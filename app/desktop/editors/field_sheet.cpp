@@ -17,7 +17,7 @@ namespace fluewright {
 FieldSheet::FieldSheet(QWidget* parent)
     : QWidget(parent),
       body_(new QWidget),
-      scroll_(scroll_column(body_, this)),
+      scroll_(scroll_column(body_, tr("Fields"), this)),
       column_(new QVBoxLayout(body_)),
       note_(new QLabel(this)) {
   const int letter = fontMetrics().horizontalAdvance(QLatin1Char('n'));

@@ -25,6 +25,9 @@ QuantityField::QuantityField(FieldSpec field_spec, QWidget* parent)
   connect(edit_, &QLineEdit::textEdited, this, [this] { place_unit(); });
 }
 
+// The box outlives this part of the field by a moment and says that its editing has finished when it loses the keyboard.
+QuantityField::~QuantityField() { disconnect(edit_, nullptr, this, nullptr); }
+
 QString QuantityField::text() const { return edit_->text(); }
 QString QuantityField::unit() const { return unit_->isHidden() ? QString() : unit_->text(); }
 

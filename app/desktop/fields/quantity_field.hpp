@@ -17,6 +17,7 @@ class QuantityField : public Field {
 
  public:
   explicit QuantityField(FieldSpec spec, QWidget* parent = nullptr);
+  ~QuantityField() override;
 
   void show_value(const FieldValue& value, UnitSystem units) override;
   void commit_typing() override;

@@ -6,9 +6,10 @@
 
 namespace fluewright {
 
-QScrollArea* scroll_column(QWidget* content, QWidget* parent) {
+QScrollArea* scroll_column(QWidget* content, const QString& name, QWidget* parent) {
   auto* scroll = new QScrollArea(parent);
   scroll->setWidget(content);
+  scroll->setAccessibleName(name);
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -14,6 +14,9 @@ TextField::TextField(FieldSpec field_spec, QWidget* parent)
   connect(edit_, &QLineEdit::editingFinished, this, &TextField::commit_typing);
 }
 
+// The box outlives this part of the field by a moment and says that its editing has finished when it loses the keyboard.
+TextField::~TextField() { disconnect(edit_, nullptr, this, nullptr); }
+
 void TextField::show_value(const FieldValue& value, UnitSystem) {
   const auto* words = std::get_if<std::string>(&value);
   if (!words) return;

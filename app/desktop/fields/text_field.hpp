@@ -14,6 +14,7 @@ class TextField : public Field {
 
  public:
   explicit TextField(FieldSpec spec, QWidget* parent = nullptr);
+  ~TextField() override;
 
   void show_value(const FieldValue& value, UnitSystem units) override;
   void commit_typing() override;

@@ -52,6 +52,7 @@ class Card : public QDialog {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidget(content);
+    scroll->setAccessibleName(tr(QT_TRANSLATE_NOOP("Help", "What is this, and what is usual")));
     auto* row = new QHBoxLayout(this);
     row->addWidget(list_);
     row->addWidget(scroll, 1);

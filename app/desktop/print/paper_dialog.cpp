@@ -108,6 +108,7 @@ void PaperDialog::build_controls() {
   call_off_->setObjectName(QStringLiteral("paper_call_off"));
   preview_ = new QPrintPreviewWidget(printer_.get());
   preview_->setObjectName(QStringLiteral("paper_preview"));
+  for (auto* part : preview_->findChildren<QWidget*>()) part->setAccessibleName(QStringLiteral("Pages"));
 
   form_ = new QFormLayout;
   form_->addRow(QStringLiteral("Pa&ge"), page_);
@@ -253,9 +254,10 @@ PaperFault PaperDialog::save_pdf(const QString& path) const {
 void PaperDialog::ask_and_save() {
   const QString base = QFileInfo(name_).completeBaseName();
   const QString start = QDir::home().filePath(QStringLiteral("%1 - %2.pdf").arg(base, page_->currentText()));
-  const QString path =
+  QString path =
       QFileDialog::getSaveFileName(this, QStringLiteral("Save the pages as PDF"), start, QStringLiteral("PDF (*.pdf)"));
   if (path.isEmpty()) return;
+  if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".pdf");
   if (const PaperFault fault = save_pdf(path)) {
     QMessageBox::warning(this, QStringLiteral("Fluewright"), QString::fromStdString(*fault));
     return;

@@ -103,6 +103,7 @@ void show_shortcuts(QWidget* parent, const QMenuBar& menus) {
   }
   grid->setColumnStretch(1, 1);
   auto* scroll = new QScrollArea;
+  scroll->setAccessibleName(QStringLiteral("Keys"));
   scroll->setWidget(table);
   scroll->setWidgetResizable(true);
   auto* column = new QVBoxLayout(&dialog);

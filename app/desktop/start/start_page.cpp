@@ -109,7 +109,7 @@ StartPage::StartPage(QWidget* parent)
   around->addWidget(body_);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
-  all->addWidget(scroll_column(centre, this));
+  all->addWidget(scroll_column(centre, tr("Start page"), this));
   set_recent({});
   set_current({});
 }

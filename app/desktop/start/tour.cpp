@@ -58,6 +58,7 @@ Tour::Tour(Document& document, QWidget* desk)
   row->addWidget(skip_);
   connect(skip_, &QPushButton::clicked, this, &Tour::over);
   connect(&document_.undo_stack(), &QUndoStack::indexChanged, this, &Tour::follow);
+  connect(&document_, &Document::adopted, this, &Tour::over);  // the example is gone
   steps_ = document_.undo_stack().index();
   joints_ = document_.design().joints.size();
   desk->installEventFilter(this);

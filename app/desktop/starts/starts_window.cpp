@@ -89,6 +89,7 @@ StartsWindow::StartsWindow(Document& document, QWidget* parent) : QWidget(parent
   warning_ = paragraph(QStringLiteral("power_cut"), "heading", this);
   warning_->hide();
   pages_ = new QTabWidget(this);
+  pages_->setAccessibleName(windowTitle());
   pages_->setObjectName(QStringLiteral("starts_pages"));
   pages_->addTab(build_map_page(), QStringLiteral("Map"));
   table_model_ = new MapModel(this);

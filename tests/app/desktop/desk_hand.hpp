@@ -42,13 +42,13 @@ struct Drafter : Desk {
   }
   /// Moves in small steps, as a mouse reports them.
   void glide(QPoint to, Qt::KeyboardModifiers keys = {}) {
-    constexpr int steps = 6;
     const QPoint from = here_;
-    for (int i = 1; i <= steps; ++i) {
-      QTest::mouseEvent(QTest::MouseMove, window.windowHandle(), Qt::NoButton, keys, from + (to - from) * i / steps);
+    for (int i = 1; i <= steps_of_a_glide; ++i) {
+      QTest::mouseEvent(QTest::MouseMove, window.windowHandle(), Qt::NoButton, keys, from + (to - from) * i / steps_of_a_glide);
     }
     here_ = to;
   }
+  int steps_of_a_glide = 6;
   void click(QPoint at) {
     press(at);
     release(at);

@@ -209,22 +209,6 @@ TEST(Findings, ChoosingOneSelectsItsPiece) {
   FAIL() << "no demo has a finding about a piece";
 }
 
-TEST(Keyboard, EveryControlHasANameForAssistiveTools) {
-  Desk desk;
-  desk.open(desk.first_demo());
-  desk.document.select(test::piece_with(desk.document, "bore"));
-  for (const auto* edit : desk.window.findChildren<QLineEdit*>()) {
-    if (edit->isVisible() && !qobject_cast<QComboBox*>(edit->parentWidget())) {
-      EXPECT_FALSE(edit->accessibleName().isEmpty()) << edit->objectName().toStdString();
-    }
-  }
-  for (const auto* list : desk.window.findChildren<QComboBox*>()) {
-    if (list->isVisible()) {
-      EXPECT_FALSE(list->accessibleName().isEmpty()) << list->objectName().toStdString();
-    }
-  }
-}
-
 TEST(Keyboard, GoesToEachPartOfTheWindow) {
   Desk desk;
   desk.open(desk.first_demo());
