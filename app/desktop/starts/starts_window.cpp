@@ -158,7 +158,7 @@ QWidget* StartsWindow::build_aids_page() {
   reasons_->setContentsMargins(6, 6, 6, 6);
   reasons_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
   column->addWidget(aids_table_);
-  column->addWidget(scroll_column(reasons_, page), 1);
+  column->addWidget(scroll_column(reasons_, tr("Why"), page), 1);
   return page;
 }
 
