@@ -36,7 +36,7 @@ std::vector<Told> search_all(const LimitsOptions& options, const Design& design,
   std::vector<Told> told;
   for (const LimitKind kind : limit_kinds) {
     if (!options.kind.empty() && limit_name(kind) != options.kind) continue;
-    Progress progress(std::string(limit_title(kind)) + ":");
+    Progress progress(limit_title(kind) + ":");
     LimitSearch search{kind, design, library, options.margin * pascal, options.points, {}, {}};
     search.moved_on = [&progress](std::size_t done, std::size_t of) { progress.at(done, of); };
     std::optional<LimitAnswer> answer = search_limit(search);

@@ -3,6 +3,7 @@
 #include "app/desktop/document.hpp"
 
 #include "app/desktop/design_step.hpp"
+#include "app/shared/said.hpp"
 #include "engine/layout/path.hpp"
 #include "engine/solve/followed.hpp"
 
@@ -174,8 +175,8 @@ void Document::adopt(DesignDocument file, const QString& path, Came came) {
 
 std::optional<FileFault> Document::save_to(const QString& path) {
   if (file_.read_only) {
-    return FileFault{{"This design comes from a newer version of the program and is open for reading only; saving it "
-                      "here could lose what this version does not know."}};
+    return FileFault{{said("This design comes from a newer version of the program and is open for reading only; saving it "
+                      "here could lose what this version does not know.")}};
   }
   if (auto fault = save_design_file(file_, *library_, std::filesystem::path(path.toStdU16String()))) return fault;
   path_ = path;

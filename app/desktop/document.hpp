@@ -35,6 +35,7 @@ class Document : public QObject {
   explicit Document(std::shared_ptr<const Library> library, QObject* parent = nullptr);
 
   [[nodiscard]] const Library& library() const { return *library_; }
+  [[nodiscard]] const std::shared_ptr<const Library>& shared_library() const { return library_; }
   /// What is on the desk now: the preview while a gesture lasts, else the design.
   [[nodiscard]] const Design& design() const;
   /// What is saved: the design without a gesture's preview, and what its file brought along.

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/language/language.hpp"
 #include "app/desktop/shell/start_options.hpp"
-#include "app/shared/library_reader.hpp"
 #include "app/shared/log.hpp"
 
 #include <QApplication>
@@ -24,10 +24,12 @@ int main(int argc, char** argv) {
 
     Memory memory;
     if (options.units) memory.set_units(*options.units);
+    speak(application, language_code(options.language.empty() ? memory.choice(QStringLiteral("language"))
+                                                              : QString::fromStdString(options.language)));
     const double percent = memory.choice(QStringLiteral("text_scale_percent")).toDouble();
     apply_theme(application, options.sheet.value_or(memory.sheet().value_or(sheet_of_system(application))),
                 percent >= 100.0 && percent <= 200.0 ? 0.01 * percent : 1.0);
-    Document document(shipped_library());
+    Document document(spoken_library());
     MainWindow window(document, memory);
     window.show();
     // Once the window stands: a message about a bad file then has something to stand on.

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/drawing/tr.hpp"
 #include "app/paper/documents.hpp"
 #include "app/paper/plot_figure.hpp"
 #include "app/shared/words.hpp"
@@ -37,33 +38,33 @@ void add_margins(Flow& flow, const Dossier& dossier) {
   const UnitSystem units = dossier.units();
   const QString pascals = text(unit_name(Meaning::pressure, units));
   Table table;
-  table.columns = {{QStringLiteral("Bench"), {}, ColumnKind::words},
-                   {QStringLiteral("Draft to spare"), pascals, ColumnKind::number},
-                   {QStringLiteral("Buoyancy"), pascals, ColumnKind::number},
-                   {QStringLiteral("Resistance"), pascals, ColumnKind::number},
-                   {QStringLiteral("Room"), pascals, ColumnKind::number},
-                   {QStringLiteral("Gas at the cap"), text(unit_name(Meaning::temperature, units)), ColumnKind::number},
+  table.columns = {{tr("Bench"), {}, ColumnKind::words},
+                   {tr("Draft to spare"), pascals, ColumnKind::number},
+                   {tr("Buoyancy"), pascals, ColumnKind::number},
+                   {tr("Resistance"), pascals, ColumnKind::number},
+                   {tr("Room"), pascals, ColumnKind::number},
+                   {tr("Gas at the cap"), text(unit_name(Meaning::temperature, units)), ColumnKind::number},
                    {QString(), {}, ColumnKind::words}};
   const bool fans = dossier.answer().worst_margin_with_fans.has_value();
   if (fans) {
-    table.columns[1].heading = QStringLiteral("Draft to spare, fans off");
-    table.columns.insert(table.columns.begin() + 2, {QStringLiteral("with fans"), pascals, ColumnKind::number});
+    table.columns[1].heading = tr("Draft to spare, fans off");
+    table.columns.insert(table.columns.begin() + 2, {tr("with fans"), pascals, ColumnKind::number});
   }
   for (const DesignFlow& flow_check : dossier.answer().design_flow) {
-    QStringList row{text(word(flow_check.age)),
+    QStringList row{spoken(word(flow_check.age)),
                     number_of(flow_check.margin, units),
                     number_of(flow_check.buoyancy, units),
                     number_of(flow_check.resistance, units),
                     number_of(flow_check.room_gauge, units),
                     text(show(flow_check.exit_temperature, units).number),
-                    flow_check.quick_estimate ? QStringLiteral("quick estimate") : QString()};
+                    flow_check.quick_estimate ? tr("quick estimate") : QString()};
     if (fans)
       row.insert(2, flow_check.margin_with_fans ? number_of(*flow_check.margin_with_fans, units) : QStringLiteral("–"));
     table.rows.push_back(row);
   }
   flow.table(table);
   flow.paragraph(
-      QStringLiteral("At the wanted burn rate and excess air. Draft to spare = buoyancy + room − %1 × resistance − "
+      tr("At the wanted burn rate and excess air. Draft to spare = buoyancy + room − %1 × resistance − "
                      "wind allowance − wind at the cap.")
           .arg(text(show(dossier.design().fire.flow_safety, units).number)),
       Type::note);
@@ -74,44 +75,44 @@ void add_running(Flow& flow, const Dossier& dossier) {
   if (point == nullptr) {
     if (dossier.complete())
       flow.paragraph(
-          QStringLiteral("Left to itself it settles nowhere: no flow from the inlet to the cap holds itself."));
+          tr("Left to itself it settles nowhere: no flow from the inlet to the cap holds itself."));
     return;
   }
   const UnitSystem units = dossier.units();
-  Table table = two_columns(QStringLiteral("Where it settles"), QStringLiteral("bench charged"));
+  Table table = two_columns(tr("Where it settles"), tr("bench charged"));
   const auto row = [&table](const char* what, const Shown& value) {
-    table.rows.push_back({QString::fromUtf8(what), text(value.text())});
+    table.rows.push_back({tr(what), text(value.text())});
   };
-  row("Excess air", show(point->excess_air_ratio, units));
-  row("Flue gas", show(point->flue_gas, units, Meaning::mass_flow_gas));
-  row("Burn rate", show(point->burn_rate, units));
-  row("Gas behind the fire", show(point->fire_temperature, units));
-  row("Gas at the cap", show(point->exit_temperature, units));
-  row("Heat released", show(point->heat.released, units));
-  row("Heat to the room", show(point->heat.to_room, units));
-  row("Heat into the mass", show(point->heat.into_mass, units));
-  row("Heat up the stack", show(point->heat.stack_loss, units));
-  table.rows.push_back({QStringLiteral("Wet walls"),
+  row(QT_TR_NOOP("Excess air"), show(point->excess_air_ratio, units));
+  row(QT_TR_NOOP("Flue gas"), show(point->flue_gas, units, Meaning::mass_flow_gas));
+  row(QT_TR_NOOP("Burn rate"), show(point->burn_rate, units));
+  row(QT_TR_NOOP("Gas behind the fire"), show(point->fire_temperature, units));
+  row(QT_TR_NOOP("Gas at the cap"), show(point->exit_temperature, units));
+  row(QT_TR_NOOP("Heat released"), show(point->heat.released, units));
+  row(QT_TR_NOOP("Heat to the room"), show(point->heat.to_room, units));
+  row(QT_TR_NOOP("Heat into the mass"), show(point->heat.into_mass, units));
+  row(QT_TR_NOOP("Heat up the stack"), show(point->heat.stack_loss, units));
+  table.rows.push_back({tr("Wet walls"),
                         text(condensation_sentence(dossier.answer(), dossier.design(), dossier.library(), units))});
   flow.table(folded(table));
 }
 
 /// Most serious first; what someone lets stand comes with the reason, after what is open.
 void add_findings(Flow& flow, const Dossier& dossier) {
-  flow.heading(QStringLiteral("Findings"));
+  flow.heading(tr("Findings"));
   if (dossier.findings().empty()) {
-    flow.paragraph(QStringLiteral("None."));
+    flow.paragraph(tr("None."));
     return;
   }
   Table table;
-  table.columns = {{QStringLiteral("Weight"), {}, ColumnKind::words},
-                   {QStringLiteral("Finding"), {}, ColumnKind::words},
-                   {QStringLiteral("Rests on"), {}, ColumnKind::words},
-                   {QStringLiteral("Let stand because"), {}, ColumnKind::words}};
+  table.columns = {{tr("Weight"), {}, ColumnKind::words},
+                   {tr("Finding"), {}, ColumnKind::words},
+                   {tr("Rests on"), {}, ColumnKind::words},
+                   {tr("Let stand because"), {}, ColumnKind::words}};
   std::vector<QStringList> settled;
   for (const Finding& finding : dossier.findings()) {
     const Acknowledgement* reason = acknowledgement_of(finding, dossier.design());
-    QStringList row{text(word(finding.severity)),
+    QStringList row{spoken(word(finding.severity)),
                     text(sentence(finding, dossier.design(), dossier.library(), dossier.units())),
                     text(finding_source_words(finding)), reason != nullptr ? text(reason->reason) : QStringLiteral("open")};
     (reason != nullptr ? settled : table.rows).push_back(std::move(row));
@@ -125,7 +126,7 @@ void add_findings(Flow& flow, const Dossier& dossier) {
 }
 
 void add_cautions(Flow& flow) {
-  flow.heading(QStringLiteral("Before anyone builds"));
+  flow.heading(tr("Before anyone builds"));
   for (const std::string& caution : cautions()) flow.item(QStringLiteral("–"), text(caution));
 }
 
@@ -151,20 +152,20 @@ void add_results(Flow& flow, const Dossier& dossier) {
   if (!dossier.answer().profile.empty()) {
     constexpr double verdict_and_table = 52.0;
     flow.need(verdict_and_table);
-    flow.heading(QStringLiteral("Does it draw?"));
+    flow.heading(tr("Does it draw?"));
     flow.paragraph(verdict_sentence(dossier), Type::strong);
     add_margins(flow, dossier);
     add_running(flow, dossier);
-    flow.heading(dossier.answer().profile_is_operating ? QStringLiteral("Pressure along the way, where it settles")
-                                                       : QStringLiteral("Pressure along the way, at the wanted fire"));
+    flow.heading(dossier.answer().profile_is_operating ? tr("Pressure along the way, where it settles")
+                                                       : tr("Pressure along the way, at the wanted fire"));
     flow.figure(pressure_plot(dossier, {flow.width(), 74.0}));
   }
   add_findings(flow, dossier);
 }
 
 void add_assumptions(Flow& flow, const Dossier& dossier) {
-  flow.heading(QStringLiteral("Reckoned with"));
-  Table table = two_columns(QStringLiteral("Condition"), QStringLiteral("Value"));
+  flow.heading(tr("Reckoned with"));
+  Table table = two_columns(tr("Condition"), tr("Value"));
   for (const Condition& condition : conditions()) {
     const FieldSpec* spec = dossier.library().condition(condition.key);
     if (spec == nullptr) continue;
@@ -175,7 +176,7 @@ void add_assumptions(Flow& flow, const Dossier& dossier) {
     table.rows.push_back({text(spec->label), text(show(value, dossier.units(), spec->kind, condition.key).text())});
   }
   flow.table(folded(table));
-  flow.paragraph(QStringLiteral("Steady calculation of gas, heat and pressure along the way; a cold bench and one hour "
+  flow.paragraph(tr("Steady calculation of gas, heat and pressure along the way; a cold bench and one hour "
                                 "after lighting are quick "
                                 "estimates. Joints are taken as tight and walls as dry. The page “Working” has every "
                                 "relation with its source."),
@@ -183,7 +184,7 @@ void add_assumptions(Flow& flow, const Dossier& dossier) {
 }
 
 std::vector<Sheet> build_sheet(const Dossier& dossier, const PaperOptions& options) {
-  Flow flow(options.size, title_block(dossier, options, QStringLiteral("Build sheet")));
+  Flow flow(options.size, title_block(dossier, options, tr("Build sheet")));
   flow.title(design_title(dossier));
   flow.paragraph(text(dossier.design().scene));
   flow.paragraph(verdict_sentence(dossier), Type::strong);
@@ -206,7 +207,7 @@ std::vector<Sheet> build_sheet(const Dossier& dossier, const PaperOptions& optio
   }
   add_assumptions(flow, dossier);
   if (!dossier.design().notes.empty()) {
-    flow.heading(QStringLiteral("Notes"));
+    flow.heading(tr("Notes"));
     flow.paragraph(text(dossier.design().notes));
   }
   add_cautions(flow);

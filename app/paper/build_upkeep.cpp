@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/drawing/tr.hpp"
 #include "app/paper/documents.hpp"
 #include "app/shared/words.hpp"
 #include "engine/advice/clearance.hpp"
@@ -15,41 +16,41 @@ namespace {
 QString kind_name(AccessKind kind) {
   switch (kind) {
     case AccessKind::mouth:
-      return QStringLiteral("mouth");
+      return tr("mouth");
     case AccessKind::lid:
-      return QStringLiteral("lid, lifted off");
+      return tr("lid, lifted off");
     case AccessKind::cover:
-      return QStringLiteral("cleanout");
+      return tr("cleanout");
     case AccessKind::top:
       break;
   }
-  return QStringLiteral("from the roof");
+  return tr("from the roof");
 }
 
 QString gauge_name(GaugePlace place) {
   switch (place) {
     case GaugePlace::into_the_bench:
-      return QStringLiteral("Into the bench");
+      return tr("Into the bench");
     case GaugePlace::out_of_the_bench:
-      return QStringLiteral("Out of the bench");
+      return tr("Out of the bench");
     case GaugePlace::foot_of_the_stack:
       break;
   }
-  return QStringLiteral("Foot of the stack");
+  return tr("Foot of the stack");
 }
 
 void add_cleanouts(Flow& flow, const Dossier& dossier) {
   const Upkeep& upkeep = dossier.upkeep();
   if (upkeep.accesses.size() < 2) return;
   const UnitSystem units = dossier.units();
-  flow.heading(QStringLiteral("Cleanouts (numbers in squares on the plan)"));
+  flow.heading(tr("Cleanouts (numbers in squares on the plan)"));
   Table table;
   const QString metres = units == UnitSystem::metric ? QStringLiteral("m") : QString();
-  table.columns = {{QStringLiteral("From"), {}, ColumnKind::words},
-                   {QStringLiteral("To"), {}, ColumnKind::words},
-                   {QStringLiteral("Length"), metres, ColumnKind::number},
-                   {QStringLiteral("Reach from either end"), metres, ColumnKind::number},
-                   {QStringLiteral("Turns between"), {}, ColumnKind::number}};
+  table.columns = {{tr("From"), {}, ColumnKind::words},
+                   {tr("To"), {}, ColumnKind::words},
+                   {tr("Length"), metres, ColumnKind::number},
+                   {tr("Reach from either end"), metres, ColumnKind::number},
+                   {tr("Turns between"), {}, ColumnKind::number}};
   std::size_t number = 1;
   for (const SweptLength& swept : upkeep.lengths) {
     const auto name = [&](const Access& access, std::size_t n) {
@@ -66,8 +67,7 @@ void add_cleanouts(Flow& flow, const Dossier& dossier) {
       std::count_if(upkeep.lengths.begin(), upkeep.lengths.end(), [](const SweptLength& l) { return l.turns > 2; });
   if (hard > 0) {
     flow.paragraph(
-        QStringLiteral(
-            "A brush from either end goes round one turn, seldom two: more than two turns between openings want "
+        tr("A brush from either end goes round one turn, seldom two: more than two turns between openings want "
             "another cleanout. Common practice, no source."),
         Type::note);
   }
@@ -80,24 +80,24 @@ void add_clearances(Flow& flow, const Dossier& dossier) {
     if (const auto c = clearance_of(dossier.view(piece))) {
       const Citation& citation = c->least.citation;
       groups[{-std::lround(in(c->least.value, grid_count)),
-              citation.source + " (" + std::string(word(citation.standing)) + ")"}]
+              said(citation.source) + " (" + said(word(citation.standing)) + ")"}]
           .push_back(piece);
     }
   }
   if (groups.empty()) return;
-  flow.heading(QStringLiteral("Room to everything that burns (dash-dot outlines on the plan)"));
+  flow.heading(tr("Room to everything that burns (dash-dot outlines on the plan)"));
   Table table;
   table.columns = {
-      {QStringLiteral("Keep clear"), text(unit_name(Meaning::small_length, dossier.units())), ColumnKind::number},
-      {QStringLiteral("Pieces"), {}, ColumnKind::words},
-      {QStringLiteral("Source"), {}, ColumnKind::words}};
+      {tr("Keep clear"), text(unit_name(Meaning::small_length, dossier.units())), ColumnKind::number},
+      {tr("Pieces"), {}, ColumnKind::words},
+      {tr("Source"), {}, ColumnKind::words}};
   for (const auto& [key, pieces] : groups) {
     table.rows.push_back(
         {text(show(on_the_tape(static_cast<double>(-key.first) * grid_count, dossier.units()), dossier.units()).number),
          number_list(dossier, pieces), text(key.second)});
   }
   flow.table(table);
-  flow.paragraph(QStringLiteral("Local code and the makers' sheets go before these. Wood behind masonry heats up too."),
+  flow.paragraph(tr("Local code and the makers' sheets go before these. Wood behind masonry heats up too."),
                  Type::note);
 }
 
@@ -105,12 +105,12 @@ void add_gauges(Flow& flow, const Dossier& dossier) {
   const Upkeep& upkeep = dossier.upkeep();
   if (upkeep.gauges.empty()) return;
   const UnitSystem units = dossier.units();
-  flow.heading(QStringLiteral("Gauge points (letters on the plan)"));
+  flow.heading(tr("Gauge points (letters on the plan)"));
   Table table;
-  table.columns = {{QStringLiteral("Point"), {}, ColumnKind::words},
-                   {QStringLiteral("Where"), {}, ColumnKind::words},
-                   {QStringLiteral("Gas"), text(unit_name(Meaning::temperature, units)), ColumnKind::number},
-                   {QStringLiteral("Against the room"), text(unit_name(Meaning::pressure, units)), ColumnKind::number}};
+  table.columns = {{tr("Point"), {}, ColumnKind::words},
+                   {tr("Where"), {}, ColumnKind::words},
+                   {tr("Gas"), text(unit_name(Meaning::temperature, units)), ColumnKind::number},
+                   {tr("Against the room"), text(unit_name(Meaning::pressure, units)), ColumnKind::number}};
   char letter = 'A';
   for (const GaugePoint& gauge : upkeep.gauges) {
     const SliceState* row = dossier.middle_row(gauge.piece);
@@ -125,45 +125,43 @@ void add_gauges(Flow& flow, const Dossier& dossier) {
   }
   flow.table(table);
   flow.paragraph(
-      QStringLiteral(
-          "A hole of 8 mm (5/16 in) for a probe, shut with a screw. What is calculated there %1, bench charged; below "
+      tr("A hole of 8 mm (5/16 in) for a probe, shut with a screw. What is calculated there %1, bench charged; below "
           "the room's pressure the sign is minus.")
-          .arg(dossier.answer().profile_is_operating ? QStringLiteral("where it settles")
-                                                     : QStringLiteral("at the wanted fire")),
+          .arg(dossier.answer().profile_is_operating ? tr("where it settles")
+                                                     : tr("at the wanted fire")),
       Type::note);
 }
 
 void add_water(Flow& flow, const Dossier& dossier) {
   const Upkeep& upkeep = dossier.upkeep();
   const UnitSystem units = dossier.units();
-  flow.heading(QStringLiteral("Slope and drain"));
+  flow.heading(tr("Slope and drain"));
   if (upkeep.slopes.empty()) {
     flow.item(
         QStringLiteral("–"),
-        QStringLiteral("No run is given a slope: lay them level or climbing 1–2 % along the gas, and never sagging."));
+        tr("No run is given a slope: lay them level or climbing 1–2 % along the gas, and never sagging."));
   }
   for (const Slope& slope : upkeep.slopes) {
     flow.item(QStringLiteral("–"),
-              QStringLiteral("%1 %2 %3 %4 % along the gas.")
+              tr("%1 %2 %3 %4 % along the gas.")
                   .arg(dossier.number(slope.piece))
                   .arg(dossier.name(slope.piece),
-                       slope.rise_per_run > 0.0 ? QStringLiteral("climbs") : QStringLiteral("falls"))
-                  .arg(QString::number(100.0 * std::abs(slope.rise_per_run.value()), 'f', 1)));
+                       slope.rise_per_run > 0.0 ? tr("climbs") : tr("falls"))
+                  .arg(digits(100.0 * std::abs(slope.rise_per_run.value()), 1)));
   }
   for (const LowPlace& low : upkeep.low_places) {
     const QString where = low.first == low.last
                               ? QStringLiteral("%1 %2").arg(dossier.number(low.first)).arg(dossier.name(low.first))
-                              : QStringLiteral("%1 %2 to %3 %4")
+                              : tr("%1 %2 to %3 %4")
                                     .arg(dossier.number(low.first))
                                     .arg(dossier.name(low.first))
                                     .arg(dossier.number(low.last))
                                     .arg(dossier.name(low.last));
     flow.item(QStringLiteral("–"),
-              QStringLiteral("Water gathers at %1, axis at %2: %3")
+              tr("Water gathers at %1, axis at %2: %3")
                   .arg(where, text(show(low.height, units, Meaning::height).text()),
-                       low.opens ? QStringLiteral("a cleanout opens there; give it a drain.")
-                                 : QStringLiteral(
-                                       "nothing opens there; a cleanout with a drain belongs at its lowest end.")));
+                       low.opens ? tr("a cleanout opens there; give it a drain.")
+                                 : tr("nothing opens there; a cleanout with a drain belongs at its lowest end.")));
   }
 }
 
@@ -178,9 +176,8 @@ void add_upkeep(Flow& flow, const Dossier& dossier) {
   add_clearances(flow, dossier);
   add_cleanouts(flow, dossier);
   add_gauges(flow, dossier);
-  flow.heading(QStringLiteral("Carbon-monoxide alarm (CO on the plan)"));
-  flow.paragraph(QStringLiteral(
-      "In the heater's room, 1 to 3 m (3 to 10 ft) from the feed's mouth, at the height its maker's sheet says, and "
+  flow.heading(tr("Carbon-monoxide alarm (CO on the plan)"));
+  flow.paragraph(tr("In the heater's room, 1 to 3 m (3 to 10 ft) from the feed's mouth, at the height its maker's sheet says, and "
       "another near every bedroom. EN 50292, from memory."));
   add_water(flow, dossier);
 }

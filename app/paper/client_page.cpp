@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/drawing/tr.hpp"
 #include "app/paper/documents.hpp"
 #include "app/paper/plot_figure.hpp"
 #include "app/paper/type.hpp"
@@ -15,16 +16,15 @@ QString length_sentence(const LengthCurve& curve, UnitSystem units) {
   const QString yours = text(show(curve.yours.bench, units, Meaning::run_length).text());
   if (!curve.longest) {
     return curve.yours.margin >= Pressure{}
-               ? QStringLiteral(
-                     "The flue in your bench is %1 long. Longer ones were tried up to %2, and they still draw.")
+               ? tr("The flue in your bench is %1 long. Longer ones were tried up to %2, and they still draw.")
                      .arg(yours, text(show(curve.points.back().bench, units, Meaning::run_length).text()))
-               : QStringLiteral("The flue in your bench is %1 long. Making it shorter alone does not make it draw.")
+               : tr("The flue in your bench is %1 long. Making it shorter alone does not make it draw.")
                      .arg(yours);
   }
   const QString longest = text(show(*curve.longest, units, Meaning::run_length).text());
   return *curve.longest >= curve.yours.bench
-             ? QStringLiteral("The flue in your bench is %1 long; up to %2 it would still draw.").arg(yours, longest)
-             : QStringLiteral("The flue in your bench is %1 long; at %2 it would draw.").arg(yours, longest);
+             ? tr("The flue in your bench is %1 long; up to %2 it would still draw.").arg(yours, longest)
+             : tr("The flue in your bench is %1 long; at %2 it would draw.").arg(yours, longest);
 }
 
 /// What a variant goes by.
@@ -37,22 +37,22 @@ void add_comparison(Flow& flow, const Dossier& before, const Dossier& now, const
   const UnitSystem units = now.units();
   Table table;
   table.columns = {{QString(), {}, ColumnKind::words},
-                   {QStringLiteral("Before: %1").arg(name_of(options.before->name, before)), {}, ColumnKind::words},
-                   {QStringLiteral("Now: %1").arg(name_of(options.variant_name, now)), {}, ColumnKind::words}};
+                   {tr("Before: %1").arg(name_of(options.before->name, before)), {}, ColumnKind::words},
+                   {tr("Now: %1").arg(name_of(options.variant_name, now)), {}, ColumnKind::words}};
   const auto row = [&](const QString& what, const auto& value) {
     table.rows.push_back({what, value(before), value(now)});
   };
-  row(QStringLiteral("Does it draw?"), [](const Dossier& d) {
-    return d.answer().verdict ? text(word(*d.answer().verdict)) : QStringLiteral("not finished");
+  row(tr("Does it draw?"), [](const Dossier& d) {
+    return d.answer().verdict ? spoken(word(*d.answer().verdict)) : tr("not finished");
   });
-  row(QStringLiteral("Pull to spare at the hardest moment"), [units](const Dossier& d) {
+  row(tr("Pull to spare at the hardest moment"), [units](const Dossier& d) {
     return d.complete() ? text(show(d.answer().worst_margin, units).text()) : QStringLiteral("–");
   });
-  row(QStringLiteral("Smoke leaves the roof at"), [units](const Dossier& d) {
+  row(tr("Smoke leaves the roof at"), [units](const Dossier& d) {
     return d.complete() && d.answer().exit_temperature ? text(show(*d.answer().exit_temperature, units).text())
                                                        : QStringLiteral("–");
   });
-  row(QStringLiteral("Length of the whole way"), [units](const Dossier& d) {
+  row(tr("Length of the whole way"), [units](const Dossier& d) {
     return d.complete() ? text(show(d.answer().path_length, units, Meaning::run_length).text()) : QStringLiteral("–");
   });
   flow.table(table);
@@ -77,14 +77,14 @@ void add_pictures(Flow& flow, const Dossier* before, const Dossier& now, const P
     return;
   }
   const QSizeF half(0.5 * room.width() - 6.0, room.height() - 4.0);
-  flow.beside(captioned(*before, QStringLiteral("Before: %1").arg(name_of(options.before->name, *before)), half),
-              captioned(now, QStringLiteral("Now: %1").arg(name_of(options.variant_name, now)), half));
+  flow.beside(captioned(*before, tr("Before: %1").arg(name_of(options.before->name, *before)), half),
+              captioned(now, tr("Now: %1").arg(name_of(options.variant_name, now)), half));
 }
 
 }  // namespace
 
 std::vector<Sheet> client_page(const Dossier& dossier, const PaperOptions& options) {
-  Flow flow(options.size, title_block(dossier, options, QStringLiteral("For you")));
+  Flow flow(options.size, title_block(dossier, options, tr("For you")));
   flow.title(design_title(dossier));
   flow.paragraph(verdict_sentence(dossier), Type::strong);
   add_missing(flow, dossier);

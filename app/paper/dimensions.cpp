@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/drawing/tr.hpp"
 #include "app/paper/type.hpp"
 #include "app/paper/view_figure.hpp"
 
@@ -136,18 +137,18 @@ struct Level {
 };
 
 std::vector<Level> levels_of(const Dossier& dossier) {
-  std::vector<Level> levels{{Length{}, QStringLiteral("floor")}};
+  std::vector<Level> levels{{Length{}, tr("floor")}};
   const auto& corners = dossier.corners();
   for (std::size_t i = 0; i < corners.size(); ++i) {
     const bool end = i == 0 || i + 1 == corners.size();
-    levels.push_back({corners[i].at.z, end ? dossier.name(corners[i].piece) : QStringLiteral("axis")});
+    levels.push_back({corners[i].at.z, end ? dossier.name(corners[i].piece) : tr("axis")});
   }
   for (std::size_t i = 0; i < dossier.design().pieces.size(); ++i) {
     if (!dossier.can_be_drawn(i)) continue;
     for (const Prism& prism : dossier.mass(i)) {
       // Around a standing branch the mass ends where the branch does: no level of its own.
       const bool lying = bu::abs(prism.top - prism.bottom - dossier.view(i).length("mass_height")) < millimetre;
-      if (lying) levels.push_back({prism.top, QStringLiteral("top of mass")});
+      if (lying) levels.push_back({prism.top, tr("top of mass")});
     }
     for (const CentreLine& line : dossier.geometry(i).lines) {
       if (!line.upright_body || line.points.size() < 2) continue;
@@ -161,7 +162,7 @@ std::vector<Level> levels_of(const Dossier& dossier) {
     const bool again = !distinct.empty() && level.height - distinct.back().height < apart;
     if (!again)
       distinct.push_back(std::move(level));
-    else if (distinct.back().what == QStringLiteral("axis"))
+    else if (distinct.back().what == tr("axis"))
       distinct.back().what = level.what;
   }
   return distinct;
@@ -181,7 +182,7 @@ void put_levels(DrawnView& drawn, const Dossier& dossier, const Board& board, co
     const Shown shown = show(on_the_tape(level.height, dossier.units()), dossier.units(), Meaning::drawn_height);
     QString number = text(shown.number);
     if (dossier.units() == UnitSystem::metric) {
-      number = QString::number(in(on_the_tape(level.height, dossier.units()), metre), 'f', 3);
+      number = digits(in(on_the_tape(level.height, dossier.units()), metre), 3);
       number.replace(QLatin1Char('-'), QChar(0x2212));
     }
     if (level.height > Length{}) number.prepend(QLatin1Char('+'));

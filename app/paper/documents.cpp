@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/documents.hpp"
 
+#include "app/drawing/tr.hpp"
 #include "app/paper/output.hpp"
 #include "app/paper/type.hpp"
 #include "app/shared/words.hpp"
@@ -11,7 +12,7 @@
 namespace fluewright::paper {
 
 QString design_title(const Dossier& dossier) {
-  return dossier.design().title.empty() ? QStringLiteral("Untitled") : text(dossier.design().title);
+  return dossier.design().title.empty() ? tr("Untitled") : text(dossier.design().title);
 }
 
 TitleBlock title_block(const Dossier& dossier, const PaperOptions& options, const QString& document) {
@@ -21,9 +22,8 @@ TitleBlock title_block(const Dossier& dossier, const PaperOptions& options, cons
   block.file = text(options.stamp.file);
   block.date = text(options.stamp.date);
   block.version =
-      options.stamp.version.empty() ? QString() : QStringLiteral("version %1").arg(text(options.stamp.version));
-  block.caution = QStringLiteral(
-      "A planning aid. Local code and permit come first; a licensed chimney professional inspects before the first "
+      options.stamp.version.empty() ? QString() : tr("version %1").arg(text(options.stamp.version));
+  block.caution = tr("A planning aid. Local code and permit come first; a licensed chimney professional inspects before the first "
       "fire.");
   block.draft = !dossier.complete();
   return block;
@@ -31,35 +31,32 @@ TitleBlock title_block(const Dossier& dossier, const PaperOptions& options, cons
 
 QString verdict_sentence(const Dossier& dossier) {
   const Assessment& answer = dossier.answer();
-  if (!answer.verdict || !answer.worst_age) return QStringLiteral("Not finished: what is missing stands below.");
-  const QString age = text(word(*answer.worst_age));
+  if (!answer.verdict || !answer.worst_age) return tr("Not finished: what is missing stands below.");
+  const QString age = spoken(word(*answer.worst_age));
   const Pressure margin = answer.worst_margin;
   const QString amount = text(show(margin < Pressure{} ? -margin : margin, dossier.units()).text());
   switch (*answer.verdict) {
     case Verdict::draws:
-      return QStringLiteral("It draws. At its hardest moment (%1) the chimney pulls %2 more than the way takes.")
+      return tr("It draws. At its hardest moment (%1) the chimney pulls %2 more than the way takes.")
           .arg(age, amount);
     case Verdict::marginal:
-      return QStringLiteral(
-                 "It draws, but only just: at its hardest moment (%1) the chimney pulls %2 more than the way takes.")
+      return tr("It draws, but only just: at its hardest moment (%1) the chimney pulls %2 more than the way takes.")
           .arg(age, amount);
     case Verdict::unsafe:
-      return QStringLiteral(
-                 "Unsafe: it draws only while the fan runs. With the fan standing still, at its hardest moment (%1), "
+      return tr("Unsafe: it draws only while the fan runs. With the fan standing still, at its hardest moment (%1), "
                  "the way takes %2 "
                  "more than the chimney pulls.")
           .arg(age, amount);
     case Verdict::will_not_draw:
       break;
   }
-  return QStringLiteral(
-             "It will not draw as it is: at its hardest moment (%1) the way takes %2 more than the chimney pulls.")
+  return tr("It will not draw as it is: at its hardest moment (%1) the way takes %2 more than the chimney pulls.")
       .arg(age, amount);
 }
 
 void add_missing(Flow& flow, const Dossier& dossier) {
   if (dossier.complete()) return;
-  flow.heading(QStringLiteral("Draft: what is missing"));
+  flow.heading(tr("Draft: what is missing"));
   std::size_t number = 0;
   // What keeps it from being calculated; what practice says of it comes with the findings.
   for (const Finding& finding : dossier.answer().findings) {
@@ -121,9 +118,9 @@ QString section_text(const Section& section, UnitSystem units) {
     case Section::Form::rectangle:
       return QStringLiteral("%1 × %2").arg(size(section.first_size()), size(section.second_size()));
     case Section::Form::half_round:
-      return QStringLiteral("half %1").arg(size(section.first_size()));
+      return tr("half %1").arg(size(section.first_size()));
     case Section::Form::annulus:
-      return QStringLiteral("%1 around %2").arg(size(section.first_size()), size(section.second_size()));
+      return tr("%1 around %2").arg(size(section.first_size()), size(section.second_size()));
     case Section::Form::circle:
       break;
   }

@@ -3,6 +3,7 @@
 #include "app/paper/documents.hpp"
 #include "app/paper/dxf.hpp"
 #include "app/paper/output.hpp"
+#include "app/shared/said.hpp"
 #include "app/shared/words.hpp"
 
 #include <QBuffer>
@@ -100,14 +101,14 @@ PaperFault write_file(const std::filesystem::path& path, std::string_view bytes)
   // A pipe or a device is written into; nothing may take its place.
   const auto file = special ? std::unique_ptr<QFileDevice>(std::make_unique<QFile>(path_text(path)))
                             : std::unique_ptr<QFileDevice>(std::make_unique<QSaveFile>(path_text(path)));
-  const auto fault = [&](const char* what) {
+  const auto fault = [&](const std::string& what) {
     return fmt::format("“{}” {}: {}.", path.string(), what, file->errorString().toStdString());
   };
-  if (!file->open(QIODevice::WriteOnly | QIODevice::Unbuffered)) return fault("could not be opened for writing");
+  if (!file->open(QIODevice::WriteOnly | QIODevice::Unbuffered)) return fault(said("could not be opened for writing"));
   const auto size = static_cast<qint64>(bytes.size());
-  if (file->write(bytes.data(), size) != size) return fault("could not be written");
+  if (file->write(bytes.data(), size) != size) return fault(said("could not be written"));
   if (auto* whole = dynamic_cast<QSaveFile*>(file.get()); whole != nullptr && !whole->commit())
-    return fault("could not be written");
+    return fault(said("could not be written"));
   return std::nullopt;
 }
 
@@ -115,7 +116,7 @@ PaperFault write_paper(const Design& design, const Library& library, const Paper
                        const std::filesystem::path& path) {
   const std::vector<paper::Sheet> sheets = paper::pages(design, library, options);
   const QByteArray pdf = paper::to_pdf(sheets, QString::fromStdString(design.title));
-  if (pdf.isEmpty()) return "The pages could not be made.";
+  if (pdf.isEmpty()) return said("The pages could not be made.");
   return write_file(path, bytes_of(pdf));
 }
 
@@ -133,15 +134,15 @@ PaperFault write_view(const Design& design, const Library& library, const ViewOp
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     constexpr double dots_per_mm = 300.0 / 25.4;
-    if (!paper::to_image(view.sheet, dots_per_mm).save(&buffer, "PNG")) return "The picture could not be made.";
+    if (!paper::to_image(view.sheet, dots_per_mm).save(&buffer, "PNG")) return said("The picture could not be made.");
     return write_file(path, bytes_of(bytes));
   }
   if (suffix == ".dxf") {
     if (options.view == PaperView::isometric)
-      return "A DXF drawing is made of plan and elevations: choose one of those views.";
+      return said("A DXF drawing is made of plan and elevations: choose one of those views.");
     return write_file(path, paper::to_dxf(view.drawn.figure, view.drawn.scale.denominator, {}));
   }
-  return fmt::format("“{}” is no file a view is written to: .pdf, .svg, .png or .dxf.", path.filename().string());
+  return said("“{}” is no file a view is written to: .pdf, .svg, .png or .dxf.", path.filename().string());
 }
 
 std::string parts_csv(const Design& design, const Library& library) {

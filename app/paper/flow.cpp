@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/flow.hpp"
 
+#include "app/drawing/tr.hpp"
 #include "app/paper/type.hpp"
 
 #include <algorithm>
@@ -194,7 +195,7 @@ void Flow::put_title_block(Sheet& sheet, std::size_t number, std::size_t count) 
   cell(document_share, {QStringLiteral("Fluewright"), block_.document}, true);
   cell(title_share, {block_.title, block_.file}, false);
   cell(date_share, {block_.date, block_.version}, false);
-  cell(1.0 - document_share - title_share - date_share, {QStringLiteral("page %1 of %2").arg(number).arg(count)},
+  cell(1.0 - document_share - title_share - date_share, {tr("page %1 of %2").arg(number).arg(count)},
        false);
 }
 
@@ -205,7 +206,7 @@ std::vector<Sheet> Flow::finish() {
     Sheet& sheet = sheets_[i];
     if (block_.draft) {
       const QPointF middle(0.5 * sheet.width, 0.45 * sheet.height);
-      Words across{middle, QStringLiteral("DRAFT"), Type::title, Anchor::middle, 52.0, Layer::frame, true};
+      Words across{middle, tr("DRAFT"), Type::title, Anchor::middle, 52.0, Layer::frame, true};
       sheet.content.marks.insert(sheet.content.marks.begin(), across);
     }
     put_title_block(sheet, i + 1, sheets_.size());

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/plot_figure.hpp"
 
+#include "app/drawing/tr.hpp"
 #include "app/paper/type.hpp"
 
 #include <algorithm>
@@ -69,7 +70,7 @@ class Field {
       const QPointF p = at(xs_.first, y);
       const bool zero = std::abs(y) < 1e-9 * std::max(1.0, std::abs(step));
       figure.line(p, at(xs_.second, y), zero ? Stroke::outline : Stroke::grid, Layer::axis);
-      QString label = QString::number(zero ? 0.0 : y, 'f', decimals);
+      QString label = digits(zero ? 0.0 : y, decimals);
       label.replace(QLatin1Char('-'), QChar(0x2212));
       figure.words(p + QPointF(-1.5, 0.5 * cap_height(Type::note)), label, Type::note, Anchor::right);
     }
@@ -81,7 +82,7 @@ class Field {
     for (double x = std::ceil(xs_.first / step - 1e-9) * step; x < xs_.second + 1e-6 * step; x += step) {
       const QPointF p = at(x, y);
       figure.line(p, p + QPointF(0, 1.2), Stroke::thin, Layer::axis);
-      figure.words(p + QPointF(0, 1.8 + cap_height(Type::note)), QString::number(x), Type::note, Anchor::middle);
+      figure.words(p + QPointF(0, 1.8 + cap_height(Type::note)), digits(x), Type::note, Anchor::middle);
     }
     figure.words(at(xs_.second, y) + QPointF(0, 2.4 + 2.0 * cap_height(Type::note) + 1.6), title, Type::note,
                  Anchor::right);
@@ -176,19 +177,19 @@ Figure pressure_plot(const Dossier& dossier, QSizeF size) {
   room.x = flue.x;
   if (flue.x.size() < 2) return {};
   Field field({size.width(), size.height() - 6.0},
-              QStringLiteral("along the gas's way, %1").arg(along_unit(dossier.units())),
-              QStringLiteral("pressure against outdoor air, %1; numbers above: pieces")
+              tr("along the gas's way, %1").arg(along_unit(dossier.units())),
+              tr("pressure against outdoor air, %1; numbers above: pieces")
                   .arg(text(unit_name(Meaning::pressure, dossier.units()))),
               {0.0, flue.x.back()}, span({&flue, &room}));
   put_pieces(field, dossier);
   put_leaks(field, dossier.answer(), flue, room);
   field.curve(room, Stroke::hidden);
   field.curve(flue, Stroke::bold);
-  put_key(field.figure, {13.0, size.height() - 2.0}, Stroke::bold, QStringLiteral("in the flue"));
-  put_key(field.figure, {48.0, size.height() - 2.0}, Stroke::hidden, QStringLiteral("in the room at the same height"));
+  put_key(field.figure, {13.0, size.height() - 2.0}, Stroke::bold, tr("in the flue"));
+  put_key(field.figure, {48.0, size.height() - 2.0}, Stroke::hidden, tr("in the room at the same height"));
   field.figure.box(QRectF(104.0, size.height() - 3.5, 8.0, 3.0), Stroke::thin, Fill::crossed);
   field.figure.words({113.5, size.height() - 2.0 + 0.5 * cap_height(Type::note)},
-                     QStringLiteral("smoke can leak into the room"), Type::note);
+                     tr("smoke can leak into the room"), Type::note);
   return field.figure;
 }
 
@@ -199,8 +200,8 @@ Figure length_plot(const LengthCurve& curve, UnitSystem units, QSizeF size) {
     margin.y.push_back(in_shown_unit(p.margin, units));
   }
   if (margin.x.size() < 2) return {};
-  Field field(size, QStringLiteral("length of the bench's flue, %1").arg(along_unit(units)),
-              QStringLiteral("draft to spare at the worst moment, %1; under 0 it does not draw")
+  Field field(size, tr("length of the bench's flue, %1").arg(along_unit(units)),
+              tr("draft to spare at the worst moment, %1; under 0 it does not draw")
                   .arg(text(unit_name(Meaning::pressure, units))),
               {0.0, margin.x.back()}, span({&margin}));
   field.curve(margin, Stroke::bold);
@@ -224,8 +225,8 @@ Figure length_plot(const LengthCurve& curve, UnitSystem units, QSizeF size) {
     field.figure.marks.emplace_back(said);
     field.figure.circle(p, 1.1, Stroke::outline, own ? Fill::black : Fill::white, Layer::notes);
   };
-  mark(curve.yours.bench, curve.yours.margin, QStringLiteral("yours"), true);
-  if (curve.longest) mark(*curve.longest, Pressure{}, QStringLiteral("longest that draws"), false);
+  mark(curve.yours.bench, curve.yours.margin, tr("yours"), true);
+  if (curve.longest) mark(*curve.longest, Pressure{}, tr("longest that draws"), false);
   return field.figure;
 }
 

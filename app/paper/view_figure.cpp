@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/view_figure.hpp"
 
+#include "app/drawing/tr.hpp"
 #include "app/paper/documents.hpp"
 #include "app/paper/type.hpp"
 
@@ -69,15 +70,15 @@ void put_north(Figure& figure, QPointF at) {
 
 QString caption(ViewKind view, const Scale& scale, UnitSystem units, const ViewWish& wish) {
   QString words = view == ViewKind::plan && wish.clearances
-                      ? QStringLiteral("Plan: room to what burns, openings, gauges")
+                      ? tr("Plan: room to what burns, openings, gauges")
                       : title_of(view);
   words += QStringLiteral(", %1").arg(scale.name);
-  if (view == ViewKind::isometric) words += QStringLiteral(" along the three axes");
+  if (view == ViewKind::isometric) words += tr(" along the three axes");
   if (wish.dimensions && view != ViewKind::isometric) {
-    words += units == UnitSystem::metric ? QStringLiteral(". Dimensions of the axis in\u00A0mm")
-                                         : QStringLiteral(". Dimensions of the axis in feet and inches");
+    words += units == UnitSystem::metric ? tr(". Dimensions of the axis in\u00A0mm")
+                                         : tr(". Dimensions of the axis in feet and inches");
     if (view != ViewKind::plan)
-      words += units == UnitSystem::metric ? QStringLiteral(", levels in\u00A0m") : QStringLiteral(", levels too");
+      words += units == UnitSystem::metric ? tr(", levels in\u00A0m") : tr(", levels too");
   }
   return words;
 }
@@ -179,7 +180,7 @@ void put_numbers(Figure& figure, const Dossier& dossier, const std::vector<Piece
       const auto at = [&](std::size_t piece) { return dossier.number(piece); };
       const auto by_number = [&](std::size_t a, std::size_t b) { return at(a) < at(b); };
       const auto [first, last] = std::minmax_element(group.pieces.begin(), group.pieces.end(), by_number);
-      word = QStringLiteral("%1 of %2 to %3").arg(group.pieces.size()).arg(at(*first)).arg(at(*last));
+      word = tr("%1 of %2 to %3").arg(group.pieces.size()).arg(at(*first)).arg(at(*last));
     }
     const QSizeF half = balloon_half(word);
     const QPointF at = best_spot(group.anchor, half, taken).at;
@@ -218,7 +219,7 @@ void put_scale_bar(DrawnView& drawn, UnitSystem units, QPointF at) {
                Layer::frame);
   }
   const double total = 0.5 * boxes * step;
-  const auto label = [&](double value) { return QString::number(value); };
+  const auto label = [&](double value) { return digits(value); };
   const double baseline = at.y() + height + 0.8 + cap_height(Type::note);
   figure.words({at.x(), baseline}, QStringLiteral("0"), Type::note, Anchor::middle);
   figure.words({at.x() + step * one, baseline}, label(step), Type::note, Anchor::middle);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/branch_words.hpp"
 
+#include "app/shared/said.hpp"
 #include "app/shared/words.hpp"
 
 #include <fmt/format.h>
@@ -14,8 +15,8 @@ namespace {
 
 std::string end_words(const BranchEnd& end, const FlueNetwork& network, const Design& design, const Library& library) {
   switch (end.kind) {
-    case EndKind::room_air: return "room";
-    case EndKind::outdoor_air: return "outdoors";
+    case EndKind::room_air: return said("room");
+    case EndKind::outdoor_air: return said("outdoors");
     case EndKind::node: break;
   }
   return piece_name(design, library, network.nodes[end.node].piece);
@@ -36,7 +37,7 @@ BranchWords branch_words(const Assessment& assessment, const BranchState& state,
   const FlueNetwork& network = assessment.path.network;
   const Branch& branch = network.branches[state.branch];
   BranchWords words;
-  words.name = state.on_main_path ? "main path" : piece_name(design, library, telling_piece(assessment.path.ways[state.branch]));
+  words.name = state.on_main_path ? said("main path") : piece_name(design, library, telling_piece(assessment.path.ways[state.branch]));
   words.from = end_words(branch.from, network, design, library);
   words.to = end_words(branch.to, network, design, library);
   if (state.flow < MassFlow{}) std::swap(words.from, words.to);
@@ -44,7 +45,8 @@ BranchWords branch_words(const Assessment& assessment, const BranchState& state,
 }
 
 std::string state_words(const OperatingPoint& point) {
-  return fmt::format("{}, {}", point.forward ? "forward" : "backward", point.stable ? "stable" : "will not last");
+  return fmt::format("{}, {}", said(point.forward ? to_say("forward") : to_say("backward")),
+                     said(point.stable ? to_say("stable") : to_say("will not last")));
 }
 
 }  // namespace fluewright

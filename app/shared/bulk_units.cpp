@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/bulk_units.hpp"
 
+#include "app/shared/said.hpp"
+
 #include <fmt/format.h>
 
 namespace fluewright {
@@ -13,7 +15,7 @@ constexpr Area square_foot = foot * foot;
 constexpr Volume cubic_foot = square_foot * foot;
 constexpr Volume litre = 0.001 * cubic_metre;
 
-Shown shown(double number, int decimals, const char* unit) { return {fmt::format("{:.{}f}", number, decimals), unit}; }
+Shown shown(double number, int decimals, const char* unit) { return {decimal_text(number, decimals), unit}; }
 
 }  // namespace
 

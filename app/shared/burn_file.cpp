@@ -3,6 +3,7 @@
 #include "app/shared/burn_file.hpp"
 
 #include "app/shared/json_text.hpp"
+#include "app/shared/said.hpp"
 #include "app/shared/schema_check.hpp"
 
 #include <fmt/format.h>
@@ -23,14 +24,14 @@ class Entry {
  public:
   Entry(const ordered_json& json, std::string subject, std::vector<std::string>& faults)
       : json_{&json}, subject_{std::move(subject)}, faults_{&faults} {
-    if (!json.is_object()) faults.push_back(fmt::format("{}: {} is not allowed; it must be an object.", subject_, quoted(json)));
+    if (!json.is_object()) faults.push_back(said("{}: {} is not allowed; it must be an object.", subject_, quoted(json)));
   }
   Entry(const Entry&) = delete;
   Entry& operator=(const Entry&) = delete;
   ~Entry() {
     if (!json_->is_object()) return;
     for (const auto& [key, value] : json_->items()) {
-      if (!asked_.contains(key)) faults_->push_back(fmt::format("{}: “{}” is not known here.", subject_, key));
+      if (!asked_.contains(key)) faults_->push_back(said("{}: “{}” is not known here.", subject_, key));
     }
   }
 
@@ -43,11 +44,11 @@ class Entry {
   [[nodiscard]] std::optional<double> number(const std::string& key, bool required = true) {
     const ordered_json* value = find(key);
     if (value == nullptr) {
-      if (required && json_->is_object()) faults_->push_back(fmt::format("{}: “{}” is missing.", subject_, key));
+      if (required && json_->is_object()) faults_->push_back(said("{}: “{}” is missing.", subject_, key));
       return std::nullopt;
     }
     if (value->is_number()) return value->get<double>();
-    faults_->push_back(fmt::format("{}, “{}”: {} is not allowed; it must be a number.", subject_, key, quoted(*value)));
+    faults_->push_back(said("{}, “{}”: {} is not allowed; it must be a number.", subject_, key, quoted(*value)));
     return std::nullopt;
   }
   template <class Quantity>
@@ -60,11 +61,11 @@ class Entry {
   void put(const std::string& key, std::string& into, bool required = true) {
     const ordered_json* value = find(key);
     if (value == nullptr) {
-      if (required && json_->is_object()) faults_->push_back(fmt::format("{}: “{}” is missing.", subject_, key));
+      if (required && json_->is_object()) faults_->push_back(said("{}: “{}” is missing.", subject_, key));
     } else if (value->is_string()) {
       into = value->get<std::string>();
     } else {
-      faults_->push_back(fmt::format("{}, “{}”: {} is not allowed; it must be a word.", subject_, key, quoted(*value)));
+      faults_->push_back(said("{}, “{}”: {} is not allowed; it must be a word.", subject_, key, quoted(*value)));
     }
   }
   template <class Item, class Read>
@@ -72,11 +73,11 @@ class Entry {
     const ordered_json* value = find(key);
     if (value == nullptr) return;
     if (!value->is_array()) {
-      faults_->push_back(fmt::format("“{}”: {} is not allowed; it must be a list.", key, quoted(*value)));
+      faults_->push_back(said("“{}”: {} is not allowed; it must be a list.", key, quoted(*value)));
       return;
     }
     for (std::size_t i = 0; i < value->size(); ++i) {
-      Entry entry{(*value)[i], fmt::format("“{}”, entry {}", key, i + 1), *faults_};
+      Entry entry{(*value)[i], said("“{}”, entry {}", key, i + 1), *faults_};
       Item item;
       read(entry, item);
       into.push_back(std::move(item));
@@ -112,7 +113,7 @@ void read_outdoors(Entry& top, BurnPlan& plan, const fs::path& folder) {
   Entry e{*value, "“outdoors”", top.faults()};
   if (!value->is_object()) return;
   if (value->size() != 1) {
-    top.faults().push_back("“outdoors” must hold one of constant_C, day, series, weather_file.");
+    top.faults().push_back(said("“outdoors” must hold one of constant_C, day, series, weather_file."));
   }
   if (value->contains("constant_C")) {
     Temperature t;
@@ -120,7 +121,7 @@ void read_outdoors(Entry& top, BurnPlan& plan, const fs::path& folder) {
     plan.outdoors = t;
   }
   if (const ordered_json* day = e.find("day")) {
-    Entry d{*day, "“outdoors”, “day”", top.faults()};
+    Entry d{*day, said("“outdoors”, “day”"), top.faults()};
     OutdoorDay course;
     d.put("mean_C", course.mean);
     d.put("swing_K", kelvin, course.swing);
@@ -138,7 +139,7 @@ void read_outdoors(Entry& top, BurnPlan& plan, const fs::path& folder) {
   if (name.empty()) return;
   std::ifstream stream(folder / name, std::ios::binary);
   if (!stream) {
-    top.faults().push_back(fmt::format("The weather file “{}” cannot be opened.", (folder / name).string()));
+    top.faults().push_back(said("The weather file “{}” cannot be opened.", (folder / name).string()));
     return;
   }
   const std::string text{std::istreambuf_iterator<char>(stream), {}};
@@ -153,7 +154,7 @@ void read_outdoors(Entry& top, BurnPlan& plan, const fs::path& folder) {
 void read_all(Entry& top, BurnPlan& plan, const fs::path& folder) {
   const auto version = top.number("fluewright_burn");
   if (version && *version > current_burn_file_version) {
-    top.faults().push_back("This time line comes from a newer version of the program.");
+    top.faults().push_back(said("This time line comes from a newer version of the program."));
   }
   top.put("name", plan.name, false);
   top.put("length_min", minute, plan.length);
@@ -201,7 +202,7 @@ PlanReadResult read_plan_text(std::string_view text, const fs::path& folder) {
   std::vector<std::string> faults;
   BurnPlan plan;
   {
-    Entry top{std::get<ordered_json>(parsed), "The time line", faults};
+    Entry top{std::get<ordered_json>(parsed), said("The time line"), faults};
     read_all(top, plan, folder);
   }
   if (!faults.empty()) return FileFault{std::move(faults)};
@@ -211,10 +212,10 @@ PlanReadResult read_plan_text(std::string_view text, const fs::path& folder) {
 PlanReadResult read_plan_file(const fs::path& path) {
   std::error_code error;
   if (!fs::is_regular_file(path, error)) {
-    return FileFault{{fmt::format("“{}” could not be read: there is no such file.", path.string())}};
+    return FileFault{{said("“{}” could not be read: there is no such file.", path.string())}};
   }
   std::ifstream stream(path, std::ios::binary);
-  if (!stream) return FileFault{{fmt::format("“{}” could not be read: it cannot be opened.", path.string())}};
+  if (!stream) return FileFault{{said("“{}” could not be read: it cannot be opened.", path.string())}};
   const std::string text{std::istreambuf_iterator<char>(stream), {}};
   return read_plan_text(text, path.parent_path());
 }

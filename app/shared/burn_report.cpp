@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/burn_report.hpp"
 
+#include "app/shared/said.hpp"
 #include "app/shared/text_table.hpp"
 
 #include <fmt/format.h>
@@ -108,11 +109,11 @@ void summary_lines(std::string& text, const BurnSummary& s, UnitSystem units) {
 std::string_view sentence(BurnEnd end) {
   switch (end) {
     case BurnEnd::done: return "";
-    case BurnEnd::cancelled: return "The run was called off.";
-    case BurnEnd::faulty_plan: return "The time line has faults.";
-    case BurnEnd::no_path: return "The drawing has no complete path with a fire on it yet: nothing can burn.";
-    case BurnEnd::no_open_tee: return "A priming fire wants a tee with a shut port on the way up the stack; there is none.";
-    case BurnEnd::diverged: return "The steps would not converge; the run ends there.";
+    case BurnEnd::cancelled: return to_say("The run was called off.");
+    case BurnEnd::faulty_plan: return to_say("The time line has faults.");
+    case BurnEnd::no_path: return to_say("The drawing has no complete path with a fire on it yet: nothing can burn.");
+    case BurnEnd::no_open_tee: return to_say("A priming fire wants a tee with a shut port on the way up the stack; there is none.");
+    case BurnEnd::diverged: return to_say("The steps would not converge; the run ends there.");
   }
   return "";
 }

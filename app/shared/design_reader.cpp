@@ -8,6 +8,7 @@
 #include "app/shared/file_value.hpp"
 #include "app/shared/house_keys.hpp"
 #include "app/shared/json_text.hpp"
+#include "app/shared/said.hpp"
 #include "app/shared/schema_check.hpp"
 #include "app/shared/unknown_keys.hpp"
 #include "engine/layout/conditions.hpp"
@@ -82,7 +83,7 @@ GridPoint Reader::read_point(const ordered_json& json, const std::string& owner)
     constexpr double rounding = 1e-6;
     const double counts = json.at(key).get<double>() * counts_a_millimetre;
     if (std::abs(counts - std::round(counts)) > rounding) {
-      faults_.push_back(fmt::format("{}, at.{}: {} is not allowed; it must go in steps of 0.1 mm.", owner, key,
+      faults_.push_back(said("{}, at.{}: {} is not allowed; it must go in steps of 0.1 mm.", owner, key,
                                     quoted(json.at(key))));
     }
     return static_cast<std::int32_t>(std::lround(counts));
@@ -102,7 +103,7 @@ void Reader::read_fields(const ordered_json& json, const std::string& owner, Pie
       rest.erase(key);
     }
     for (const auto& [key, value] : rest.items()) {
-      document_.remarks.push_back(fmt::format(
+      document_.remarks.push_back(said(
           "{} has a field “{}” that {} does not have here; it is kept and not used.", owner, key, type->name));
     }
   }
@@ -113,7 +114,7 @@ Piece Reader::read_piece(const ordered_json& json, ordered_json& kept) {
   Piece piece;
   piece.id = text_in(json, "id");
   piece.type = text_in(json, "type");
-  const std::string owner = fmt::format("Piece “{}”", piece.id);
+  const std::string owner = said("Piece “{}”", piece.id);
   piece.label = text_in(json, "label");
   piece.notes = text_in(json, "notes");
   piece.at = read_point(json.at("at"), owner);
@@ -130,7 +131,7 @@ Piece Reader::read_piece(const ordered_json& json, ordered_json& kept) {
   }
   if (json.contains("fields")) read_fields(json["fields"], owner, piece, kept);
   if (library_.piece_type(piece.type) == nullptr) {
-    document_.remarks.push_back(fmt::format(
+    document_.remarks.push_back(said(
         "{} is of a type “{}” that is not in the catalogue; it is kept and not calculated.", owner, piece.type));
   }
   return piece;
@@ -146,7 +147,7 @@ void Reader::read_pieces() {
     Piece piece = read_piece(json, kept_here);
     if (!ids.insert(piece.id).second) {
       faults_.push_back(
-          fmt::format("Piece “{0}”, id: “{0}” stands twice; every piece needs an id of its own.", piece.id));
+          said("Piece “{0}”, id: “{0}” stands twice; every piece needs an id of its own.", piece.id));
     }
     keep_under(kept, piece.id, std::move(kept_here));
     document_.design.pieces.push_back(std::move(piece));
@@ -158,7 +159,7 @@ std::optional<PortRef> Reader::read_port(const ordered_json& json, const std::st
   const auto text = json.get<std::string>();
   const auto dot = text.rfind('.');
   if (dot == std::string::npos || dot == 0 || dot + 1 == text.size()) {
-    faults_.push_back(fmt::format("{}: {} is not allowed; it must be a piece, a dot and a port, like “p1.out”.", owner,
+    faults_.push_back(said("{}: {} is not allowed; it must be a piece, a dot and a port, like “p1.out”.", owner,
                                   quoted(json)));
     return std::nullopt;
   }
@@ -173,13 +174,13 @@ void Reader::read_joints() {
   ordered_json kept = ordered_json::object();
   std::size_t number = 0;
   for (const ordered_json& json : *found) {
-    const std::string owner = fmt::format("Joint number {}", ++number);
+    const std::string owner = said("Joint number {}", ++number);
     const auto a = read_port(json.at("a"), owner + ", a");
     const auto b = read_port(json.at("b"), owner + ", b");
     if (!a || !b) continue;
     for (const auto& [port, key] : {std::pair{*a, "a"}, std::pair{*b, "b"}}) {
       if (ids.find(port.piece) == ids.end()) {
-        faults_.push_back(fmt::format("{}, {}: “{}” is not allowed; it must be the id of a piece of this design.",
+        faults_.push_back(said("{}, {}: “{}” is not allowed; it must be the id of a piece of this design.",
                                       owner, key, port.piece));
       }
     }
@@ -203,7 +204,7 @@ void Reader::read_walls() {
     wall.citation.source = text_in(json, "source");
     wall.citation.standing = json.contains("standing") ? *standing_of(text_in(json, "standing")) : Standing::chosen;
     if (!ids.insert(wall.id).second) {
-      faults_.push_back(fmt::format("Wall “{0}”, id: “{0}” stands twice; every wall needs an id of its own.", wall.id));
+      faults_.push_back(said("Wall “{0}”, id: “{0}” stands twice; every wall needs an id of its own.", wall.id));
     }
     ordered_json kept_here = ordered_json::object();
     keep_unknown(json, {"id", "name", "source", "standing", "layers"}, kept_here);
@@ -230,7 +231,7 @@ void Reader::read_fans() {
     ordered_json kept_here = ordered_json::object();
     FanSheet sheet = read_fan_sheet(json, library_, faults_, kept_here);
     if (!ids.insert(sheet.id).second) {
-      faults_.push_back(fmt::format("Fan “{0}”, id: “{0}” stands twice; every fan needs an id of its own.", sheet.id));
+      faults_.push_back(said("Fan “{0}”, id: “{0}” stands twice; every fan needs an id of its own.", sheet.id));
     }
     keep_under(kept, sheet.id, std::move(kept_here));
     document_.design.fans.push_back(std::move(sheet));
@@ -263,8 +264,8 @@ void Reader::read_building() {
   const bool sound = house.west < house.east && house.south < house.north && house.ceiling > 0.0 * metre &&
                      house.eaves <= house.ridge;
   if (!sound) {
-    faults_.push_back("building: west must lie west of east, south south of north, the ceiling above the floor, the eaves "
-                      "not above the ridge.");
+    faults_.push_back(said("building: west must lie west of east, south south of north, the ceiling above the floor, the eaves "
+                      "not above the ridge."));
   }
   document_.design.building = house;
   keep_under(document_.unknown, "building", std::move(kept));
@@ -285,7 +286,7 @@ void Reader::read_others() {
       }
       faults = std::get<FileFault>(read).messages;
     }
-    for (const std::string& fault : faults) faults_.push_back(fmt::format("Variant “{}”: {}", name, fault));
+    for (const std::string& fault : faults) faults_.push_back(said("Variant “{}”: {}", name, fault));
   }
   if (file_.contains("variant_place")) {
     document_.place = std::min(file_["variant_place"].get<std::size_t>(), document_.others.size());
@@ -314,7 +315,7 @@ ReadResult Reader::read() {
     document_.read_only = true;
     document_.remarks.insert(
         document_.remarks.begin(),
-        fmt::format(
+        said(
             "This file is from a newer version of the program (its layout is number {}, this version knows number {}). "
             "It is open for reading only, so that nothing in it gets lost.",
             document_.file_version, current_file_version));
@@ -324,19 +325,19 @@ ReadResult Reader::read() {
 }
 
 std::string too_large(std::uintmax_t bytes) {
-  return fmt::format("The file is {:.1f} MiB; a design may be at most {} MiB.",
-                     static_cast<double>(bytes) / (1024.0 * 1024.0), largest_design_file / (1024 * 1024));
+  return said("The file is {} MiB; a design may be at most {} MiB.",
+                     decimal_text(static_cast<double>(bytes) / (1024.0 * 1024.0), 1), largest_design_file / (1024 * 1024));
 }
 
 /// The marker that says which layout a file has, or why there is none.
 std::optional<std::string> marker_fault(const ordered_json& file) {
   if (!file.is_object() || !file.contains("fluewright_design")) {
-    return "This is JSON, but not a design: its marker “fluewright_design” is missing.";
+    return said("This is JSON, but not a design: its marker “fluewright_design” is missing.");
   }
   const ordered_json& marker = file["fluewright_design"];
   constexpr std::int64_t highest = 1'000'000;
   if (!marker.is_number_integer() || marker.get<std::int64_t>() < 1 || marker.get<std::int64_t>() > highest) {
-    return fmt::format("fluewright_design: {} is not allowed; it must be the number of a layout (1 in this version).",
+    return said("fluewright_design: {} is not allowed; it must be the number of a layout (1 in this version).",
                        quoted(marker));
   }
   return std::nullopt;
@@ -348,7 +349,7 @@ std::string FileFault::text() const {
   constexpr std::size_t most = 20;
   std::string all;
   for (std::size_t i = 0; i < std::min(most, messages.size()); ++i) all += (i == 0 ? "" : "\n") + messages[i];
-  if (messages.size() > most) all += fmt::format("\n... and {} more.", messages.size() - most);
+  if (messages.size() > most) all += "\n" + said("... and {} more.", messages.size() - most);
   return all;
 }
 
@@ -363,7 +364,7 @@ ReadResult read_design_text(std::string_view text, const Library& library) {
   auto* fault = std::get_if<FileFault>(&result);
   if (fault != nullptr && file["fluewright_design"].get<int>() > current_file_version) {
     fault->messages.insert(fault->messages.begin(),
-                           "This file is from a newer version of the program, and this version cannot make it out:");
+                           said("This file is from a newer version of the program, and this version cannot make it out:"));
   }
   return result;
 }

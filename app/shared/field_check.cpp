@@ -3,6 +3,7 @@
 #include "app/shared/field_check.hpp"
 
 #include "app/shared/file_units.hpp"
+#include "app/shared/said.hpp"
 
 #include <fmt/format.h>
 
@@ -36,19 +37,19 @@ std::string join(const std::vector<std::string>& words) {
 std::string kind_text(const FieldSpec& spec) {
   switch (spec.kind) {
     case FieldKind::choice:
-      return "one of " + join(spec.choices);
+      return said("one of ") + join(spec.choices);
     case FieldKind::wall:
-      return "the id of a wall";
+      return said("the id of a wall");
     case FieldKind::material:
-      return "the id of a material";
+      return said("the id of a material");
     case FieldKind::wood:
-      return "the id of a wood";
+      return said("the id of a wood");
     case FieldKind::fan:
-      return "the id of a fan";
+      return said("the id of a fan");
     case FieldKind::count:
-      return "a whole number";
+      return said("a whole number");
     default:
-      return "a number";
+      return said("a number");
   }
 }
 
@@ -76,7 +77,7 @@ std::string allowed_in_file(const FieldSpec& spec) {
 
 std::string allowed_text(const FieldSpec& spec, UnitSystem units) {
   if (is_word_kind(spec.kind) || !spec.lowest || !spec.highest) return kind_text(spec);
-  return fmt::format("{} to {}", show(*spec.lowest, units, spec.kind, spec.key).text(),
+  return said("{} to {}", show(*spec.lowest, units, spec.kind, spec.key).text(),
                      show(*spec.highest, units, spec.kind, spec.key).text());
 }
 

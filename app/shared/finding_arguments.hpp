@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/shared/said.hpp"
 #include "app/shared/words.hpp"
 
 #include <fmt/format.h>
@@ -38,9 +39,9 @@ class FindingArguments {
   /// "Bench pipe 2, Bore", "Moisture" or, of the design's own build-ups and fans, "Wall “own”", "Fan “own”, Head".
   [[nodiscard]] std::string subject() const {
     if (of_own_fan_) {
-      return spec_ != nullptr ? fmt::format("Fan “{}”, {}", finding_.text, label()) : fmt::format("Fan “{}”", finding_.text);
+      return spec_ != nullptr ? said("Fan “{}”, {}", finding_.text, label()) : said("Fan “{}”", finding_.text);
     }
-    if (of_own_wall()) return fmt::format("Wall “{}”{}", own_wall(), layer());
+    if (of_own_wall()) return said("Wall “{}”{}", own_wall(), layer());
     return piece_.empty() ? label() : piece_ + ", " + label();
   }
   [[nodiscard]] std::string value() const { return text(finding_.value); }
@@ -67,13 +68,13 @@ class FindingArguments {
   /// "from 50 mm to 500 mm", "at least 150 mm".
   [[nodiscard]] std::string range() const {
     if (finding_.lowest && finding_.highest) {
-      return fmt::format("from {} to {}", text(*finding_.lowest), text(*finding_.highest));
+      return said("from {} to {}", text(*finding_.lowest), text(*finding_.highest));
     }
-    if (finding_.lowest) return fmt::format("at least {}", text(*finding_.lowest));
-    if (finding_.highest) return fmt::format("at most {}", text(*finding_.highest));
-    if (spec_ == nullptr || spec_->choices.empty()) return "something else";
+    if (finding_.lowest) return said("at least {}", text(*finding_.lowest));
+    if (finding_.highest) return said("at most {}", text(*finding_.highest));
+    if (spec_ == nullptr || spec_->choices.empty()) return said("something else");
     std::string words;
-    for (const std::string& choice : spec_->choices) words += (words.empty() ? "one of " : ", ") + choice;
+    for (const std::string& choice : spec_->choices) words += (words.empty() ? said("one of ") : ", ") + choice;
     return words;
   }
 
@@ -82,7 +83,7 @@ class FindingArguments {
   /// ", layer 2" for "walls.2".
   [[nodiscard]] std::string layer() const {
     const auto dot = finding_.field.find('.');
-    return dot == std::string::npos ? std::string{} : ", layer " + finding_.field.substr(dot + 1);
+    return dot == std::string::npos ? std::string{} : said(", layer ") + finding_.field.substr(dot + 1);
   }
   /// Which of the design's own walls: the argument, unless that is the material it lacks.
   [[nodiscard]] std::string own_wall() const {

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/json_text.hpp"
 
+#include "app/shared/said.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -27,14 +29,14 @@ class Watch {
     using Event = ordered_json::parse_event_t;
     if (event == Event::object_start || event == Event::array_start) {
       if (depth >= deepest_nesting)
-        throw Refused(fmt::format("The file is nested more than {} deep.", deepest_nesting));
+        throw Refused(said("The file is nested more than {} deep.", deepest_nesting));
       if (event == Event::object_start) keys_.emplace_back();
     } else if (event == Event::object_end) {
       keys_.pop_back();
     } else if (event == Event::key) {
       const std::string& key = parsed.get_ref<const std::string&>();
       if (!keys_.back().insert(key).second) {
-        throw Refused(fmt::format("The key “{}” stands twice in the same object: only one can be meant.", key));
+        throw Refused(said("The key “{}” stands twice in the same object: only one can be meant.", key));
       }
     }
     return true;
@@ -112,9 +114,9 @@ std::variant<ordered_json, JsonFault> parse_json(std::string_view text) {
   } catch (const ordered_json::parse_error& error) {
     const TextPlace place = place_of(text, error.byte == 0 ? 0 : error.byte - 1);
     return JsonFault{
-        fmt::format("This is not JSON: at line {}, column {} something else was expected.", place.line, place.column)};
+        said("This is not JSON: at line {}, column {} something else was expected.", place.line, place.column)};
   } catch (const ordered_json::exception&) {
-    return JsonFault{"This is not JSON that can be read: a number in it is too large."};
+    return JsonFault{said("This is not JSON that can be read: a number in it is too large.")};
   } catch (const Refused& refused) {
     return JsonFault{refused.what()};
   }

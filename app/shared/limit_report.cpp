@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/limit_report.hpp"
 
+#include "app/shared/said.hpp"
 #include "app/shared/text_table.hpp"
 
 #include <fmt/format.h>
@@ -23,12 +24,12 @@ struct LimitWords {
   std::string_view missing;  ///< what the design lacks
 };
 constexpr LimitWords all_words[] = {
-    {LimitKind::longest_bench, "longest_bench", "Longest bench", "Length of the bench", "no straight run in a bench or under the floor"},
-    {LimitKind::shortest_stack, "shortest_stack", "Shortest stack", "Upright length of the chimney", "no upright run in its chimney"},
-    {LimitKind::smallest_bore, "smallest_bore", "Smallest bore", "Bore of the flue", "no round flue behind a drum or bell"},
-    {LimitKind::most_bends, "most_bends", "Most bends", "Level bends on the path", "no bench to put bends into"},
-    {LimitKind::coldest_bench, "coldest_bench", "Coldest bench", "Room and bench before lighting", ""},
-    {LimitKind::weakest_difference, "weakest_difference", "Weakest temperature difference", "Outdoors", ""}};
+    {LimitKind::longest_bench, "longest_bench", to_say("Longest bench"), to_say("Length of the bench"), to_say("no straight run in a bench or under the floor")},
+    {LimitKind::shortest_stack, "shortest_stack", to_say("Shortest stack"), to_say("Upright length of the chimney"), to_say("no upright run in its chimney")},
+    {LimitKind::smallest_bore, "smallest_bore", to_say("Smallest bore"), to_say("Bore of the flue"), to_say("no round flue behind a drum or bell")},
+    {LimitKind::most_bends, "most_bends", to_say("Most bends"), to_say("Level bends on the path"), to_say("no bench to put bends into")},
+    {LimitKind::coldest_bench, "coldest_bench", to_say("Coldest bench"), to_say("Room and bench before lighting"), ""},
+    {LimitKind::weakest_difference, "weakest_difference", to_say("Weakest temperature difference"), to_say("Outdoors"), ""}};
 
 const LimitWords& words_of(LimitKind kind) {
   return *std::find_if(std::begin(all_words), std::end(all_words), [kind](const LimitWords& w) { return w.kind == kind; });
@@ -40,18 +41,18 @@ std::string found_sentence(const LimitAnswer& a, const Design& design, UnitSyste
   const std::string spare = show(a.wanted, units).text();
   switch (a.kind) {
     case LimitKind::longest_bench:
-      return fmt::format("The bench may be {} long at most to keep {} to spare; drawn are {}.", at, spare, today);
+      return said("The bench may be {} long at most to keep {} to spare; drawn are {}.", at, spare, today);
     case LimitKind::shortest_stack:
-      return fmt::format("The chimney's upright runs need {} at least to keep {} to spare; drawn are {}.", at, spare, today);
+      return said("The chimney's upright runs need {} at least to keep {} to spare; drawn are {}.", at, spare, today);
     case LimitKind::smallest_bore:
-      return fmt::format("The flue needs a bore of {} at least to keep {} to spare; drawn are {}.", at, spare, today);
+      return said("The flue needs a bore of {} at least to keep {} to spare; drawn are {}.", at, spare, today);
     case LimitKind::most_bends:
-      return fmt::format("{} at most keep {} to spare; drawn are {}.", at, spare, today);
+      return said("{} at most keep {} to spare; drawn are {}.", at, spare, today);
     case LimitKind::coldest_bench:
-      return fmt::format("Down to {} in room and bench it keeps {} to spare; set are {}.", at, spare, today);
+      return said("Down to {} in room and bench it keeps {} to spare; set are {}.", at, spare, today);
     case LimitKind::weakest_difference: {
       const TemperatureDifference left = design.room.temperature - std::get<Temperature>(*a.found);
-      return fmt::format("Up to {} outdoors, {} under the room, it keeps {} to spare; set are {}.", at,
+      return said("Up to {} outdoors, {} under the room, it keeps {} to spare; set are {}.", at,
                          show(left, units).text(), spare, today);
     }
   }
@@ -64,12 +65,12 @@ std::string always_sentence(const LimitAnswer& a, UnitSystem units) {
   const std::string high = limit_value_text(a.kind, a.scale.highest, units);
   const std::string spare = show(a.wanted, units).text();
   switch (a.kind) {
-    case LimitKind::longest_bench: return fmt::format("No limit up to {} of bench: {} stay to spare.", high, spare);
-    case LimitKind::shortest_stack: return fmt::format("No limit down to {} of chimney: {} stay to spare.", low, spare);
-    case LimitKind::smallest_bore: return fmt::format("No limit down to a bore of {}: {} stay to spare.", low, spare);
-    case LimitKind::most_bends: return fmt::format("No limit up to {}: {} stay to spare.", high, spare);
-    case LimitKind::coldest_bench: return fmt::format("No limit down to {} in room and bench: {} stay to spare.", low, spare);
-    case LimitKind::weakest_difference: return fmt::format("No limit up to {} outdoors: {} stay to spare.", high, spare);
+    case LimitKind::longest_bench: return said("No limit up to {} of bench: {} stay to spare.", high, spare);
+    case LimitKind::shortest_stack: return said("No limit down to {} of chimney: {} stay to spare.", low, spare);
+    case LimitKind::smallest_bore: return said("No limit down to a bore of {}: {} stay to spare.", low, spare);
+    case LimitKind::most_bends: return said("No limit up to {}: {} stay to spare.", high, spare);
+    case LimitKind::coldest_bench: return said("No limit down to {} in room and bench: {} stay to spare.", low, spare);
+    case LimitKind::weakest_difference: return said("No limit up to {} outdoors: {} stay to spare.", high, spare);
   }
   return {};
 }
@@ -79,12 +80,12 @@ std::string never_sentence(const LimitAnswer& a, UnitSystem units) {
   const std::string high = limit_value_text(a.kind, a.scale.highest, units);
   const std::string spare = show(a.wanted, units).text();
   switch (a.kind) {
-    case LimitKind::longest_bench: return fmt::format("No bench is short enough to keep {} to spare, down to {}.", spare, low);
-    case LimitKind::shortest_stack: return fmt::format("No chimney up to {} keeps {} to spare.", high, spare);
-    case LimitKind::smallest_bore: return fmt::format("No bore up to {} keeps {} to spare.", high, spare);
-    case LimitKind::most_bends: return fmt::format("Even with the fewest bends that can be built it does not keep {} to spare.", spare);
-    case LimitKind::coldest_bench: return fmt::format("No room up to {} keeps {} to spare.", high, spare);
-    case LimitKind::weakest_difference: return fmt::format("No frost down to {} keeps {} to spare.", low, spare);
+    case LimitKind::longest_bench: return said("No bench is short enough to keep {} to spare, down to {}.", spare, low);
+    case LimitKind::shortest_stack: return said("No chimney up to {} keeps {} to spare.", high, spare);
+    case LimitKind::smallest_bore: return said("No bore up to {} keeps {} to spare.", high, spare);
+    case LimitKind::most_bends: return said("Even with the fewest bends that can be built it does not keep {} to spare.", spare);
+    case LimitKind::coldest_bench: return said("No room up to {} keeps {} to spare.", high, spare);
+    case LimitKind::weakest_difference: return said("No frost down to {} keeps {} to spare.", low, spare);
   }
   return {};
 }
@@ -102,8 +103,8 @@ double x_number(const FieldValue& x) {
 }  // namespace
 
 std::string_view limit_name(LimitKind kind) { return words_of(kind).name; }
-std::string_view limit_title(LimitKind kind) { return words_of(kind).title; }
-std::string_view limit_axis(LimitKind kind) { return words_of(kind).axis; }
+std::string limit_title(LimitKind kind) { return said(words_of(kind).title); }
+std::string limit_axis(LimitKind kind) { return said(words_of(kind).axis); }
 
 std::string_view margin_by_words(MarginBy by) {
   return by == MarginBy::estimate ? "quick estimate" : "worked out in time";
@@ -135,8 +136,8 @@ std::string limit_sentence(const LimitAnswer& answer, const Design& design, Unit
 }
 
 std::string no_limit_sentence(LimitKind kind, bool has_answer) {
-  if (!has_answer) return "The drawing has no answer yet; its faults come first.";
-  return fmt::format("The design has {}.", words_of(kind).missing);
+  if (!has_answer) return said("The drawing has no answer yet; its faults come first.");
+  return said("The design has {}.", said(words_of(kind).missing));
 }
 
 ordered_json limit_json(const LimitAnswer& answer, const Design& design) {
@@ -160,9 +161,9 @@ ordered_json limit_json(const LimitAnswer& answer, const Design& design) {
 }
 
 std::string limit_text(const LimitAnswer& answer, const Design& design, UnitSystem units) {
-  std::string text = std::string(limit_title(answer.kind)) + "\n" + wrapped(limit_sentence(answer, design, units), report_width, 2, 2);
+  std::string text = limit_title(answer.kind) + "\n" + wrapped(limit_sentence(answer, design, units), report_width, 2, 2);
   TextTable table;
-  table.row({std::string(limit_axis(answer.kind)), "margin", std::string(margin_by_words(answer.by))});
+  table.row({limit_axis(answer.kind), "margin", std::string(margin_by_words(answer.by))});
   const char* const none = answer.by == MarginBy::estimate ? "cannot be built" : "not found";
   for (const LimitPoint& point : answer.curve) {
     table.row({limit_value_text(answer.kind, point.x, units), point.margin ? show(*point.margin, units).text() : none,

@@ -16,9 +16,9 @@ namespace fluewright {
 [[nodiscard]] std::string_view limit_name(LimitKind kind);
 [[nodiscard]] std::optional<LimitKind> limit_called(std::string_view name);
 /// "Longest bench"
-[[nodiscard]] std::string_view limit_title(LimitKind kind);
+[[nodiscard]] std::string limit_title(LimitKind kind);
 /// What the curve runs over: "Length of the bench".
-[[nodiscard]] std::string_view limit_axis(LimitKind kind);
+[[nodiscard]] std::string limit_axis(LimitKind kind);
 /// "quick estimate"
 [[nodiscard]] std::string_view margin_by_words(MarginBy by);
 /// A value of the scale: "9.85 m", "4 bends".

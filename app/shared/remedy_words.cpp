@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/remedy_words.hpp"
 
+#include "app/shared/said.hpp"
 #include "app/shared/words.hpp"
 #include "engine/advice/reshaping.hpp"
 
@@ -31,39 +32,39 @@ std::string change_sentence(const Change& change, const Design& design, const Li
   const auto name = [&] { return piece_name(design, library, std::string_view(change.piece)); };
   switch (change.kind) {
     case ChangeKind::shorten_bench:
-      return fmt::format("Shorten the bench from {} to {}", run(advice::bench_length(design, library, parts())),
+      return said("Shorten the bench from {} to {}", run(advice::bench_length(design, library, parts())),
                          run(std::get<Length>(change.amount)));
-    case ChangeKind::fewer_bends: return fmt::format("Leave out {} and go straight on", name());
+    case ChangeKind::fewer_bends: return said("Leave out {} and go straight on", name());
     case ChangeKind::wider_flue: {
       const auto now = advice::flue_bore(design, library, parts());
-      return fmt::format("Widen the flue from {} to {}", now ? show(*now, units).text() : "?",
+      return said("Widen the flue from {} to {}", now ? show(*now, units).text() : "?",
                          show(std::get<Length>(change.amount), units).text());
     }
     case ChangeKind::taller_stack:
-      return fmt::format("Raise the chimney by {}",
+      return said("Raise the chimney by {}",
                          run(Length(std::get<Length>(change.amount) - advice::stack_height(design, library, parts()))));
     case ChangeKind::insulate_stack:
-      return change.text == "all" ? "Insulate the whole chimney" : "Insulate the chimney outside the room";
-    case ChangeKind::stack_indoors: return "Bring the chimney indoors up to the ceiling";
+      return change.text == "all" ? said("Insulate the whole chimney") : said("Insulate the chimney outside the room");
+    case ChangeKind::stack_indoors: return said("Bring the chimney indoors up to the ceiling");
     case ChangeKind::drier_wood:
-      return fmt::format("Burn drier wood: {} instead of {} ({})", share_text(change.amount, units),
+      return said("Burn drier wood: {} instead of {} ({})", share_text(change.amount, units),
                          show(design.fire.moisture, units, Meaning::share).text(), change.text);
     case ChangeKind::smaller_fire:
-      return fmt::format("Burn less at a time: {} instead of {}", show(std::get<MassFlow>(change.amount), units).text(),
+      return said("Burn less at a time: {} instead of {}", show(std::get<MassFlow>(change.amount), units).text(),
                          show(design.fire.burn_rate, units).text());
     case ChangeKind::larger_fire:
-      return fmt::format("Burn more at a time: {} instead of {}", show(std::get<MassFlow>(change.amount), units).text(),
+      return said("Burn more at a time: {} instead of {}", show(std::get<MassFlow>(change.amount), units).text(),
                          show(design.fire.burn_rate, units).text());
-    case ChangeKind::outside_air: return fmt::format("Give {} air from outdoors by a duct", name());
+    case ChangeKind::outside_air: return said("Give {} air from outdoors by a duct", name());
     case ChangeKind::choke_inlet:
-      return fmt::format("Choke {} from {} to {}", name(), piece_share(design, library, change.piece, units),
+      return said("Choke {} from {} to {}", name(), piece_share(design, library, change.piece, units),
                          share_text(change.amount, units));
     case ChangeKind::open_inlet:
-      return fmt::format("Open {} from {} to {}", name(), piece_share(design, library, change.piece, units),
+      return said("Open {} from {} to {}", name(), piece_share(design, library, change.piece, units),
                          share_text(change.amount, units));
-    case ChangeKind::bypass: return "Lead a bypass past the bench, open to light";
+    case ChangeKind::bypass: return said("Lead a bypass past the bench, open to light");
     case ChangeKind::priming_tee:
-      return fmt::format("Put a tee at the foot of {}, for a priming fire", name());
+      return said("Put a tee at the foot of {}, for a priming fire", name());
   }
   return {};
 }
@@ -91,11 +92,14 @@ std::string_view change_name(ChangeKind kind) {
 }
 
 std::string remedy_sentence(const Remedy& remedy, const Design& design, const Library& library, UnitSystem units) {
+  constexpr const char* joined = to_say("{}, and {}");
+  // In other languages what begins a sentence may be written large for good: there whole sentences are joined.
+  const bool small = said(joined) == joined;
   std::string text;
   for (const Change& change : remedy.changes) {
     std::string one = change_sentence(change, design, library, units);
-    if (!text.empty()) one.front() = static_cast<char>(one.front() - 'A' + 'a');
-    text += (text.empty() ? "" : ", and ") + one;
+    if (!text.empty() && small) one.front() = static_cast<char>(one.front() - 'A' + 'a');
+    text = text.empty() ? one : said("{}, and {}", text, one);
   }
   return text;
 }
@@ -103,7 +107,7 @@ std::string remedy_sentence(const Remedy& remedy, const Design& design, const Li
 std::string finding_title(FindingCode code) {
   std::string title(finding_name(code));
   std::replace(title.begin(), title.end(), '_', ' ');
-  return title;
+  return said(title);
 }
 
 std::string money_text(Money difference, const std::string& currency) {

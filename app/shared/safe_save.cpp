@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/safe_save.hpp"
 
+#include "app/shared/said.hpp"
+
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <sys/stat.h>
@@ -18,7 +20,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string why(const char* what, const fs::path& path, int error) {
+std::string why(const std::string& what, const fs::path& path, int error) {
   return fmt::format("{} “{}”: {}.", what, path.string(), std::generic_category().message(error));
 }
 
@@ -86,7 +88,7 @@ std::optional<std::string> keep_copy(const fs::path& target) {
   if (!error) return std::nullopt;
   std::error_code ignored;
   fs::remove(fresh, ignored);
-  return why("The previous copy could not be kept as", copy, error.value());
+  return why(said("The previous copy could not be kept as"), copy, error.value());
 }
 
 void flush_folder(const fs::path& folder) {
@@ -102,18 +104,18 @@ std::optional<std::string> save_safely(const fs::path& path, std::string_view te
   std::error_code error;
   // A link stays a link: what it points to is replaced.
   fs::path target = fs::is_symlink(path, error) ? fs::weakly_canonical(path, error) : fs::absolute(path, error);
-  if (error) return why("The file could not be found:", path, error.value());
-  if (fs::is_directory(target, error)) return why("The file could not be written:", path, EISDIR);
+  if (error) return why(said("The file could not be found:"), path, error.value());
+  if (fs::is_directory(target, error)) return why(said("The file could not be written:"), path, EISDIR);
   if (fs::exists(target, error) && !fs::is_regular_file(target, error)) {
-    return fmt::format("The file could not be written: “{}” is not an ordinary file.", path.string());
+    return said("The file could not be written: “{}” is not an ordinary file.", path.string());
   }
   FileBeside beside(target);
   if (const int failure = beside.write_and_flush(text, mode_for(target)); failure != 0) {
-    return why("The file could not be written:", path, failure);
+    return why(said("The file could not be written:"), path, failure);
   }
   if (auto fault = keep_copy(target)) return fault;
   if (const int failure = beside.take_place_of(target); failure != 0) {
-    return why("The file could not be replaced:", path, failure);
+    return why(said("The file could not be replaced:"), path, failure);
   }
   flush_folder(target.parent_path());
   return std::nullopt;

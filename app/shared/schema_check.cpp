@@ -3,6 +3,7 @@
 #include "app/shared/schema_check.hpp"
 
 #include "app/shared/library_reader.hpp"
+#include "app/shared/said.hpp"
 
 #include <fmt/format.h>
 #include <valijson/adapters/nlohmann_json_adapter.hpp>
@@ -100,33 +101,33 @@ std::string allowed_text(const json& node) {
   if (node.contains("enum")) {
     std::string words;
     for (const json& word : node["enum"]) words += (words.empty() ? "" : ", ") + word.get<std::string>();
-    return "one of " + words;
+    return said("one of ") + words;
   }
   const std::string type = node.value("type", "");
   if (type == "number" || type == "integer") {
-    std::string text = type == "integer" ? "a whole number" : "a number";
+    std::string text = type == "integer" ? said("a whole number") : said("a number");
     if (node.contains("minimum")) text += " from " + number_text(node["minimum"]);
     if (node.contains("maximum")) text += " to " + number_text(node["maximum"]);
     return text;
   }
   if (type == "string") {
-    std::string text = "a text";
+    std::string text = said("a text");
     if (node.contains("maxLength")) {
-      text += fmt::format(" of {} to {} characters", node.value("minLength", 0), node["maxLength"].get<int>());
+      text += said(" of {} to {} characters", node.value("minLength", 0), node["maxLength"].get<int>());
     } else if (node.contains("minLength")) {
-      text += " that is not empty";
+      text += said(" that is not empty");
     }
     return text;
   }
   if (type == "array" && node.contains("minItems")) {
-    return fmt::format("a list of {} to {}", node["minItems"].get<int>(), node.value("maxItems", 0));
+    return said("a list of {} to {}", node["minItems"].get<int>(), node.value("maxItems", 0));
   }
-  return type == "array" ? "a list [ ]" : "an object { }";
+  return type == "array" ? said("a list [ ]") : said("an object { }");
 }
 
 /// "Piece “p4”, at.x_mm".
 std::string subject(const ordered_json& file, const Steps& steps) {
-  if (steps.empty()) return "The design";
+  if (steps.empty()) return said("The design");
   std::string text;
   std::size_t next = 1;
   const auto numbered = [&](std::string_view one) {
@@ -134,16 +135,16 @@ std::string subject(const ordered_json& file, const Steps& steps) {
     const ordered_json* entry = value_at(file, {steps[0], steps[1]});
     const bool named = entry != nullptr && entry->is_object() && entry->contains("id") && (*entry)["id"].is_string();
     text = named ? fmt::format("{} “{}”", one, (*entry)["id"].get<std::string>())
-                 : fmt::format("{} number {}", one, index_of(steps[1]) + 1);
+                 : said("{} number {}", one, index_of(steps[1]) + 1);
   };
   if (steps.size() >= 2 && steps[0] == "pieces") {
-    numbered("Piece");
+    numbered(said("Piece"));
   } else if (steps.size() >= 2 && steps[0] == "joints") {
-    numbered("Joint");
+    numbered(said("Joint"));
   } else if (steps.size() >= 2 && steps[0] == "walls") {
-    numbered("Wall");
+    numbered(said("Wall"));
   } else if (steps.size() >= 2 && steps[0] == "fans") {
-    numbered("Fan");
+    numbered(said("Fan"));
   } else {
     text = steps[0];
   }
@@ -160,21 +161,21 @@ std::vector<std::string> sentences(const ordered_json& file, const Steps& steps)
   if (value->is_object() && node->contains("required")) {
     for (const json& key : (*node)["required"]) {
       if (!value->contains(key.get<std::string>())) {
-        missing.push_back(fmt::format("{}: “{}” is missing.", subject(file, steps), key.get<std::string>()));
+        missing.push_back(said("{}: “{}” is missing.", subject(file, steps), key.get<std::string>()));
       }
     }
   }
   if (!missing.empty()) return missing;
   return {
-      fmt::format("{}: {} is not allowed; it must be {}.", subject(file, steps), quoted(*value), allowed_text(*node))};
+      said("{}: {} is not allowed; it must be {}.", subject(file, steps), quoted(*value), allowed_text(*node))};
 }
 
 }  // namespace
 
 std::string quoted(const ordered_json& value) {
   constexpr std::size_t longest = 60;
-  if (value.is_object()) return "an object";
-  if (value.is_array()) return "a list";
+  if (value.is_object()) return said("an object");
+  if (value.is_array()) return said("a list");
   std::string text = value.is_string() ? value.get<std::string>() : value.dump();
   if (text.size() > longest) {
     std::size_t cut = longest;
@@ -202,7 +203,7 @@ std::vector<std::string> check_against_schema(const ordered_json& file) {
   for (const Steps& steps : deepest) {
     for (std::string& sentence : sentences(file, steps)) messages.push_back(std::move(sentence));
   }
-  if (messages.empty()) messages.emplace_back("The file does not follow the layout of a design.");
+  if (messages.empty()) messages.emplace_back(said("The file does not follow the layout of a design."));
   return messages;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/start_report.hpp"
 
+#include "app/shared/said.hpp"
 #include "app/shared/start_words.hpp"
 #include "app/shared/text_table.hpp"
 
@@ -193,30 +194,30 @@ ordered_json start_map_json(const StartMap& map, const StartQuestion& question) 
 const std::vector<AidColumn>& aid_columns() {
   static const auto computed = [](const AidRow& row) { return row.state == AidState::computed; };
   static const std::vector<AidColumn> columns{
-      {"starts", [](const AidRow& row, UnitSystem) -> std::string { return !computed(row) ? "–" : row.starts ? "yes" : "no"; }},
-      {"amount", [](const AidRow& row, UnitSystem) { return row.starts ? amount_text(row) : std::string{}; }},
-      {"draws alone from", [](const AidRow& row, UnitSystem) { return row.self_sustaining ? minutes_text(*row.self_sustaining) + " min" : std::string{}; }},
-      {"smoke", [](const AidRow& row, UnitSystem) { return computed(row) ? grams_text(row.trial.smoke) : std::string{}; }},
-      {"motor / rated",
+      {to_say("starts"), [](const AidRow& row, UnitSystem) -> std::string { return !computed(row) ? "–" : said(row.starts ? to_say("yes") : to_say("no")); }},
+      {to_say("amount"), [](const AidRow& row, UnitSystem) { return row.starts ? amount_text(row) : std::string{}; }},
+      {to_say("draws alone from"), [](const AidRow& row, UnitSystem) { return row.self_sustaining ? minutes_text(*row.self_sustaining) + " min" : std::string{}; }},
+      {to_say("smoke"), [](const AidRow& row, UnitSystem) { return computed(row) ? grams_text(row.trial.smoke) : std::string{}; }},
+      {to_say("motor / rated"),
        [](const AidRow& row, UnitSystem units) {
          if (!row.left_on) return std::string{};
          return fmt::format("{} / {}", show(row.left_on->hottest_motor, units).text(), show(row.left_on->rated_motor, units).text());
        }},
-      {"dew at motor",
+      {to_say("dew at motor"),
        [](const AidRow& row, UnitSystem) -> std::string {
          if (!row.left_on) return {};
-         if (!row.left_on->motor_in_stream) return "outside";
-         return row.left_on->wet > Time{} ? minutes_text(row.left_on->wet) + " min" : "dry";
+         if (!row.left_on->motor_in_stream) return said("outside");
+         return row.left_on->wet > Time{} ? minutes_text(row.left_on->wet) + " min" : said("dry");
        }},
-      {"fire colder by",
+      {to_say("fire colder by"),
        [](const AidRow& row, UnitSystem units) {
          if (!row.fire_lost) return std::string{};
-         return *row.fire_lost > TemperatureDifference{} ? show(*row.fire_lost, units).text() : std::string{"not colder"};
+         return *row.fire_lost > TemperatureDifference{} ? show(*row.fire_lost, units).text() : said("not colder");
        }},
-      {"power cut, left on",
+      {to_say("power cut, left on"),
        [](const AidRow& row, UnitSystem) { return row.power_cut ? power_cut_words(row.power_cut->neutral) : std::string{}; }},
-      {"price", [](const AidRow& row, UnitSystem) { return computed(row) ? money(row.price) : std::string{}; }},
-      {"ten years", [](const AidRow& row, UnitSystem) { return computed(row) ? money(row.ten_years) : std::string{}; }}};
+      {to_say("price"), [](const AidRow& row, UnitSystem) { return computed(row) ? money(row.price) : std::string{}; }},
+      {to_say("ten years"), [](const AidRow& row, UnitSystem) { return computed(row) ? money(row.ten_years) : std::string{}; }}};
   return columns;
 }
 
@@ -225,7 +226,7 @@ std::string aids_text(const std::vector<AidRow>& rows, const AidsQuestion& quest
                                  show(question.design.room.temperature, units).text());
   TextTable table;
   std::vector<std::string> head{""};
-  for (const AidColumn& column : aid_columns()) head.emplace_back(column.heading);
+  for (const AidColumn& column : aid_columns()) head.emplace_back(said(column.heading));
   table.row(std::move(head));
   std::size_t rank = 0;
   for (const AidRow& row : rows) {

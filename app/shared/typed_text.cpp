@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/typed_text.hpp"
 
+#include "app/shared/said.hpp"
+
 #include <fmt/format.h>
 
 #include <charconv>
@@ -95,12 +97,14 @@ TypedNumber TypedText::take_number() {
   std::size_t decimals = 0;
   if (end < text_.size() && (text_[end] == '.' || text_[end] == ',')) {
     decimals = digits_from(end + 1);
-    // "1,200" is 1.2 to half the world and 1200 to the other half: ask instead of guessing.
-    if (text_[end] == ',' && decimals == 3 && whole > 0 && whole <= 3 && text_[position_] != '0') {
+    // "1,200" is 1.2 to half the world and 1200 to the other half: ask instead of guessing. Whose numbers are shown with
+    // a comma means it, and is asked about the point.
+    const char doubtful = decimal_mark() == ',' ? '.' : ',';
+    if (text_[end] == doubtful && decimals == 3 && whole > 0 && whole <= 3 && text_[position_] != '0') {
       const std::string before = text_.substr(position_, whole);
       const std::string after = text_.substr(end + 1, decimals);
       return {std::nullopt,
-              fmt::format("“{0},{1}” could mean {0}.{1} or {0}{1}: write it one of these ways.", before, after)};
+              said("“{0}{2}{1}” could mean {0}{3}{1} or {0}{1}: write it one of these ways.", before, after, doubtful, decimal_mark())};
     }
     if (decimals > 0) {
       text_[end] = '.';

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shared/said.hpp"
 #include "app/shared/typed_text.hpp"
 #include "app/shared/unit_table.hpp"
 #include "app/shared/units.hpp"
@@ -121,16 +122,16 @@ struct Expected {
 };
 
 std::string not_understood(std::string_view typed, const Expected& expected) {
-  return fmt::format("“{}” is not {}: write it like {}.", typed, expected.what, expected.examples);
+  return said("“{}” is not {}: write it like {}.", typed, said(expected.what), said(expected.examples));
 }
 
-constexpr Expected expected_length{"a length", "1200, 1.2 m, 80 in or 6 ft 4 in"};
+constexpr Expected expected_length{to_say("a length"), to_say("1200, 1.2 m, 80 in or 6 ft 4 in")};
 
 /// One number and perhaps a unit, nothing else. In SI.
 Parsed<double> parse_single(std::string_view typed, std::span<const TypedUnit> units, const UnitRow& own,
                             const Expected& expected) {
   TypedText text(typed);
-  if (text.at_end()) return failed<double>(fmt::format("Nothing is written: {} is wanted here.", expected.what));
+  if (text.at_end()) return failed<double>(said("Nothing is written: {} is wanted here.", said(expected.what)));
   const double sign = text.take_sign();
   const TypedNumber number = text.take_number();
   if (!number.value) {
@@ -146,7 +147,7 @@ Parsed<double> parse_single(std::string_view typed, std::span<const TypedUnit> u
 
 Parsed<Length> parse_length(std::string_view typed, UnitSystem system, Meaning meaning) {
   TypedText text(typed);
-  if (text.at_end()) return failed<Length>("Nothing is written: a length is wanted here.");
+  if (text.at_end()) return failed<Length>(said("Nothing is written: a length is wanted here."));
   const double sign = text.take_sign();
   const UnitRow& own = unit_row(meaning, system);
   double sum = 0.0;
@@ -188,7 +189,7 @@ Parsed<FieldValue> as_field(Parsed<double> si, FieldValue (*make)(double)) {
 }
 
 Parsed<FieldValue> parse_count(std::string_view typed, const UnitRow& own) {
-  constexpr Expected expected{"a whole number", "5"};
+  constexpr Expected expected{to_say("a whole number"), to_say("5")};
   const Parsed<double> number = parse_single(typed, {}, own, expected);
   if (!number.value) return {std::nullopt, number.failure};
   constexpr double most = 1e6;
@@ -200,7 +201,7 @@ Parsed<FieldValue> parse_count(std::string_view typed, const UnitRow& own) {
 
 Parsed<FieldValue> parse_word(std::string_view typed) {
   const auto first = typed.find_first_not_of(" \t");
-  if (first == std::string_view::npos) return failed<FieldValue>("Nothing is written: a name is wanted here.");
+  if (first == std::string_view::npos) return failed<FieldValue>(said("Nothing is written: a name is wanted here."));
   const auto last = typed.find_last_not_of(" \t");
   return {FieldValue{std::string(typed.substr(first, last - first + 1))}, {}};
 }
@@ -216,38 +217,38 @@ Parsed<FieldValue> parse_field(std::string_view typed, UnitSystem system, FieldK
       return {FieldValue{*length.value}, {}};
     }
     case FieldKind::angle:
-      return as_field(parse_single(typed, angle_units, own, {"an angle", "45 or 45 deg"}),
+      return as_field(parse_single(typed, angle_units, own, {to_say("an angle"), to_say("45 or 45 deg")}),
                       [](double v) { return FieldValue{v * radian}; });
     case FieldKind::ratio:
       return as_field(parse_single(typed, ratio_units, own,
-                                   meaning_of(kind, key) == Meaning::share ? Expected{"a share", "18 %"}
-                                                                           : Expected{"a number", "2.5"}),
+                                   meaning_of(kind, key) == Meaning::share ? Expected{to_say("a share"), to_say("18 %")}
+                                                                           : Expected{to_say("a number"), to_say("2.5")}),
                       [](double v) { return FieldValue{Ratio{v}}; });
     case FieldKind::count:
       return parse_count(typed, own);
     case FieldKind::pressure:
-      return as_field(parse_single(typed, pressure_units, own, {"a pressure", "5 Pa or 0.02 in w.c."}),
+      return as_field(parse_single(typed, pressure_units, own, {to_say("a pressure"), to_say("5 Pa or 0.02 in w.c.")}),
                       [](double v) { return FieldValue{v * pascal}; });
     case FieldKind::temperature:
-      return as_field(parse_single(typed, temperature_units, own, {"a temperature", "20 C or 68 F"}),
+      return as_field(parse_single(typed, temperature_units, own, {to_say("a temperature"), to_say("20 C or 68 F")}),
                       [](double v) { return FieldValue{kelvins(v)}; });
     case FieldKind::mass_flow:
-      return as_field(parse_single(typed, mass_flow_units, own, {"a burn rate", "3 kg/h or 6.6 lb/h"}),
+      return as_field(parse_single(typed, mass_flow_units, own, {to_say("a burn rate"), to_say("3 kg/h or 6.6 lb/h")}),
                       [](double v) { return FieldValue{v * kilogram_per_second}; });
     case FieldKind::velocity:
-      return as_field(parse_single(typed, velocity_units, own, {"a speed", "4 m/s or 9 mph"}),
+      return as_field(parse_single(typed, velocity_units, own, {to_say("a speed"), to_say("4 m/s or 9 mph")}),
                       [](double v) { return FieldValue{v * metre_per_second}; });
     case FieldKind::volume_flow:
-      return as_field(parse_single(typed, volume_flow_units, own, {"a flow of air", "90 m3/h or 53 cfm"}),
+      return as_field(parse_single(typed, volume_flow_units, own, {to_say("a flow of air"), to_say("90 m3/h or 53 cfm")}),
                       [](double v) { return FieldValue{VolumeFlow{v * cubic_metre / second}}; });
     case FieldKind::volume:
-      return as_field(parse_single(typed, volume_units, own, {"a volume", "300 m3 or 10600 ft3"}),
+      return as_field(parse_single(typed, volume_units, own, {to_say("a volume"), to_say("300 m3 or 10600 ft3")}),
                       [](double v) { return FieldValue{v * cubic_metre}; });
     case FieldKind::density:
-      return as_field(parse_single(typed, density_units, own, {"a density", "1.2 kg/m3 or 0.075 lb/ft3"}),
+      return as_field(parse_single(typed, density_units, own, {to_say("a density"), to_say("1.2 kg/m3 or 0.075 lb/ft3")}),
                       [](double v) { return FieldValue{Density{v * kilogram_per_cubic_metre}}; });
     case FieldKind::power:
-      return as_field(parse_single(typed, power_units, own, {"a power", "30 W"}),
+      return as_field(parse_single(typed, power_units, own, {to_say("a power"), to_say("30 W")}),
                       [](double v) { return FieldValue{v * watt}; });
     case FieldKind::choice:
     case FieldKind::wall:

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/shared/said.hpp"
 #include "app/shared/unit_table.hpp"
 #include "app/shared/units.hpp"
 
@@ -34,7 +35,7 @@ std::string decimal(double number, int decimals, Digits digits) {
     text.erase(text.find_last_not_of('0') + 1);
     if (text.back() == '.') text.pop_back();
   }
-  return with_sign(std::move(text));
+  return with_sign(with_decimal_mark(std::move(text)));
 }
 
 /// "6", "1/2", "6 1/2" for a whole number of sixteenths, not negative.
@@ -59,7 +60,7 @@ std::string inches_size(double size, int decimals) {
   const double step = std::pow(10.0, decimals);
   // Rounding may lead onto a mark: then the mark is what is said.
   const long marks = std::max(sixteenths_of(size), sixteenths_of(std::round(size * step) / step));
-  return marks >= 0 ? inch_fraction(marks) : fmt::format("{:.{}f}", size, decimals);
+  return marks >= 0 ? inch_fraction(marks) : decimal_text(size, decimals);
 }
 
 std::string inches_text(double inches) {

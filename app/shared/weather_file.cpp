@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Fluewright developers
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/burn_file.hpp"
+#include "app/shared/said.hpp"
 
 #include <fmt/format.h>
 
@@ -61,7 +62,7 @@ WeatherResult read_weather_text(std::string_view text, std::string_view name) {
   std::optional<double> last;
   std::optional<double> spacing;
   std::size_t line_number = 0;
-  const auto fault = [&](const std::string& what) { faults.push_back(fmt::format("“{}”, line {}: {}", name, line_number, what)); };
+  const auto fault = [&](const std::string& what) { faults.push_back(said("“{}”, line {}: {}", name, line_number, what)); };
   for (std::size_t begin = 0; begin < text.size();) {
     const std::size_t end = std::min(text.find('\n', begin), text.size());
     const std::string_view line = text.substr(begin, end - begin);
@@ -75,34 +76,34 @@ WeatherResult read_weather_text(std::string_view text, std::string_view name) {
         if (cells[i] == "temperature_C") temperature_column = i;
       }
       if (time_column == none || temperature_column == none) {
-        fault("the columns “time” and “temperature_C” are wanted.");
+        fault(said("the columns “time” and “temperature_C” are wanted."));
         return FileFault{std::move(faults)};
       }
       continue;
     }
     if (cells.size() <= std::max(time_column, temperature_column)) {
-      fault("the row is too short.");
+      fault(said("the row is too short."));
       continue;
     }
     const auto at = minutes_of(cells[time_column]);
     if (!at) {
-      fault(fmt::format("“{}” is no time like 2024-04-06T17:00.", cells[time_column]));
+      fault(said("“{}” is no time like 2024-04-06T17:00.", cells[time_column]));
       continue;
     }
     const auto temperature = number_in<double>(cells[temperature_column]);
     if (!temperature) {
-      fault(cells[temperature_column].empty() ? "the temperature is missing."
-                                              : fmt::format("“{}” is no temperature.", cells[temperature_column]));
+      fault(cells[temperature_column].empty() ? said("the temperature is missing.")
+                                              : said("“{}” is no temperature.", cells[temperature_column]));
     }
     if (last && *at <= *last) {
-      fault("the row is not later than the one before.");
+      fault(said("the row is not later than the one before."));
       continue;
     }
     if (last) {
       const double step = *at - *last;
       if (!spacing) spacing = step;
       if (step > 1.5 * *spacing) {
-        fault(fmt::format("{:.0f} minutes are missing before this row; the rows before are {:.0f} minutes apart.", step - *spacing, *spacing));
+        fault(said("{:.0f} minutes are missing before this row; the rows before are {:.0f} minutes apart.", step - *spacing, *spacing));
       }
     } else {
       first = *at;
@@ -110,7 +111,7 @@ WeatherResult read_weather_text(std::string_view text, std::string_view name) {
     last = at;
     if (temperature) points.push_back({(*at - first) * minute, celsius(*temperature)});
   }
-  if (time_column == none) faults.push_back(fmt::format("“{}” is empty.", name));
+  if (time_column == none) faults.push_back(said("“{}” is empty.", name));
   if (!faults.empty()) return FileFault{std::move(faults)};
   return points;
 }

@@ -23,12 +23,12 @@ namespace fluewright {
 /// One sentence naming piece, field, value and allowed range.
 [[nodiscard]] std::string sentence(const Finding&, const Design&, const Library&, UnitSystem);
 /// Why it matters, in one sentence.
-[[nodiscard]] std::string_view why_it_matters(FindingCode);
+[[nodiscard]] std::string why_it_matters(FindingCode);
 /// "NFPA 211, single-wall connector (from memory)", "common practice, no source".
 [[nodiscard]] std::string finding_source_words(const Finding&);
 /// "none" or "in Chimney length 2, 7.4 m along".
 [[nodiscard]] std::string condensation_sentence(const Assessment&, const Design&, const Library&, UnitSystem);
 /// The usual cautions: CO alarm, clearances, floor load, permit and local code, licensed practice.
-[[nodiscard]] const std::vector<std::string>& cautions();
+[[nodiscard]] std::vector<std::string> cautions();
 
 }  // namespace fluewright

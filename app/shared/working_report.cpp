@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/working_report.hpp"
 
+#include "app/shared/said.hpp"
 #include "app/shared/text_table.hpp"
 #include "app/shared/words.hpp"
+#include "app/shared/working_words.hpp"
 
 #include <fmt/format.h>
 
@@ -26,70 +28,70 @@ void add_sentence(std::string& text, std::string sentence) {
 std::string_view word(HeadlineNumber number) {
   switch (number) {
     case HeadlineNumber::draft_margin_cold_bench:
-      return "draft to spare, cold bench";
+      return to_say("draft to spare, cold bench");
     case HeadlineNumber::draft_margin_one_hour:
-      return "draft to spare, one hour";
+      return to_say("draft to spare, one hour");
     case HeadlineNumber::draft_margin_charged:
-      return "draft to spare, charged";
+      return to_say("draft to spare, charged");
     case HeadlineNumber::standing_draft:
-      return "draft before anything burns";
+      return to_say("draft before anything burns");
     case HeadlineNumber::excess_air:
-      return "excess air where it settles";
+      return to_say("excess air where it settles");
     case HeadlineNumber::fire_temperature:
-      return "temperature behind the fire";
+      return to_say("temperature behind the fire");
     case HeadlineNumber::exit_temperature:
-      return "exit temperature";
+      return to_say("exit temperature");
     case HeadlineNumber::condensation:
-      return "where walls get wet";
+      return to_say("where walls get wet");
     case HeadlineNumber::heat_to_room:
-      return "heat to the room";
+      return to_say("heat to the room");
     case HeadlineNumber::heat_into_mass:
-      return "heat into the mass";
+      return to_say("heat into the mass");
     case HeadlineNumber::stack_loss:
       break;
   }
-  return "heat that leaves with the gas";
+  return to_say("heat that leaves with the gas");
 }
 
 std::string working_source(const WorkingStep& step) {
   if (step.citation.source.empty()) return {};
   if (step.citation.standing == Standing::published || step.citation.source == "the drawing" ||
       step.citation.source == "the walk along the path") {
-    return step.citation.source;
+    return said(step.citation.source);
   }
-  return fmt::format("{} ({})", step.citation.source, word(step.citation.standing));
+  return fmt::format("{} ({})", said(step.citation.source), said(word(step.citation.standing)));
 }
 
 std::string working_notes(const WorkingStep& step, const Design& design, const Library& library) {
-  std::string text = step.remark;
+  std::string text = said_step(step.remark);
   if (step.piece) add_sentence(text, piece_name(design, library, *step.piece));
   if (step.range && step.range->left) {
-    add_sentence(text, fmt::format("outside the range of its source, {}", step.range->text));
+    add_sentence(text, said("outside the range of its source, {}", step.range->text));
   } else if (step.range) {
-    add_sentence(text, fmt::format("range {}", step.range->text));
+    add_sentence(text, said("range {}", step.range->text));
   }
   return text;
 }
 
 std::string working_title(const Working& working, const Design& design, const Library& library) {
-  return working.piece ? fmt::format("{}: {}", piece_name(design, library, *working.piece), working.subject) : working.subject;
+  return working.piece ? fmt::format("{}: {}", piece_name(design, library, *working.piece), said_step(working.subject)) : said_step(working.subject);
 }
 
 std::string working_text(const Working& working, const Design& design, const Library& library, UnitSystem units) {
   std::string text = working_title(working, design, library) + "\n";
   text += wrapped(
-      "SI base units; a temperature in a relation is in kelvin. Values stand to more digits than they mean, so that whoever "
-      "works with them gets six back.",
+      said("SI base units; a temperature in a relation is in kelvin. Values stand to more digits than they mean, so that whoever "
+      "works with them gets six back."),
       report_width, step_in);
   std::string part;
   for (const WorkingStep& step : working.steps) {
     if (step.part != part) {
       part = step.part;
-      text += fmt::format("\n{}\n", part);
+      text += fmt::format("\n{}\n", said_step(part));
     }
     const std::string relation = step.relation.empty() ? "" : fmt::format(" = {}", step.relation);
     text += wrapped(fmt::format("{}{} = {}", step.symbol, relation, working_cell(step, units)), report_width, step_in);
-    std::string notes = step.meaning;
+    std::string notes = said_step(step.meaning);
     add_sentence(notes, working_notes(step, design, library));
     if (!working_source(step).empty()) notes += fmt::format(" [{}]", working_source(step));
     text += wrapped(notes, report_width, note_in);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/shared/working_value.hpp"
 
+#include "app/shared/said.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -93,7 +95,7 @@ double working_number(const WorkingStep& step) { return bare(step).number; }
 
 Shown working_value(const WorkingStep& step) {
   const Bare b = bare(step);
-  return {to_digits(b.number, step.digits), std::string(b.unit)};
+  return {with_decimal_mark(to_digits(b.number, step.digits)), std::string(b.unit)};
 }
 
 std::string working_aside(const WorkingStep& step, UnitSystem units) { return std::visit(Aside{units}, step.value); }

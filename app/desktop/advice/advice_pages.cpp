@@ -7,6 +7,7 @@
 #include "app/desktop/advice/remedies_page.hpp"
 #include "app/desktop/plot/plot_panel.hpp"
 #include "app/desktop/shell/memory.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/price_reader.hpp"
 
 #include <QFileDialog>
@@ -27,9 +28,9 @@ AdvicePages::AdvicePages(Document& document, PlotPanel& panel, Memory& memory)
       findings_(new FindingsPage(document)),
       remedies_(new RemediesPage(document, shipped_prices())),
       limits_(new LimitsPage(document)) {
-  panel_.add_page(findings_, QStringLiteral("Findings"));
-  panel_.add_page(remedies_, QStringLiteral("Remedies"));
-  panel_.add_page(limits_, QStringLiteral("Limits"));
+  panel_.add_page(findings_, tr("Findings"));
+  panel_.add_page(remedies_, tr("Remedies"));
+  panel_.add_page(limits_, tr("Limits"));
   connect(findings_, &FindingsPage::count_changed, this, &AdvicePages::name_findings);
   connect(findings_, &FindingsPage::help_wanted, this, [this] { open(Page::remedies); });
   connect(remedies_, &RemediesPage::own_prices_wanted, this, &AdvicePages::ask_for_prices);
@@ -43,8 +44,8 @@ void AdvicePages::ask_for_prices() {
     remedies_->set_prices(shipped_prices(), false);
     return;
   }
-  const QString path = QFileDialog::getOpenFileName(remedies_, QStringLiteral("Price list"), QString(),
-                                                    QStringLiteral("Price lists (*.json)"));
+  const QString path = QFileDialog::getOpenFileName(remedies_, tr("Price list"), QString(),
+                                                    tr("Price lists (*.json)"));
   use_prices(path);
 }
 
@@ -67,7 +68,7 @@ void AdvicePages::open(Page page) {
 
 void AdvicePages::name_findings() {
   const int open = findings_->open_count();
-  panel_.name_page(findings_, open > 0 ? QStringLiteral("Findings (%1)").arg(open) : QStringLiteral("Findings"));
+  panel_.name_page(findings_, open > 0 ? tr("Findings (%1)").arg(open) : tr("Findings"));
 }
 
 }  // namespace fluewright

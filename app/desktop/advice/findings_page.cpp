@@ -4,6 +4,7 @@
 
 #include "app/desktop/answer/answer_words.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 
 #include <QHBoxLayout>
@@ -78,12 +79,12 @@ FindingsPage::FindingsPage(Document& document, QWidget* parent)
       document_(document),
       list_(new QListWidget(this)),
       reason_(new QLineEdit(this)),
-      stand_(new QPushButton(QStringLiteral("Let it stand"), this)),
-      reopen_(new QPushButton(QStringLiteral("Open it again"), this)),
-      help_(new QPushButton(QStringLiteral("What would help"), this)) {
+      stand_(new QPushButton(tr("Let it stand"), this)),
+      reopen_(new QPushButton(tr("Open it again"), this)),
+      help_(new QPushButton(tr("What would help"), this)) {
   setObjectName(QStringLiteral("findings_page"));
   list_->setObjectName(QStringLiteral("all_findings"));
-  list_->setAccessibleName(QStringLiteral("All findings"));
+  list_->setAccessibleName(tr("All findings"));
   list_->setItemDelegate(new FindingRow(list_));
   list_->setMouseTracking(true);
   list_->setFrameShape(QFrame::NoFrame);
@@ -91,8 +92,8 @@ FindingsPage::FindingsPage(Document& document, QWidget* parent)
   list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   list_->setResizeMode(QListView::Adjust);
   reason_->setObjectName(QStringLiteral("reason"));
-  reason_->setPlaceholderText(QStringLiteral("Why it may stand; this is kept with the design"));
-  reason_->setAccessibleName(QStringLiteral("Why it may stand"));
+  reason_->setPlaceholderText(tr("Why it may stand; this is kept with the design"));
+  reason_->setAccessibleName(tr("Why it may stand"));
   stand_->setObjectName(QStringLiteral("let_stand"));
   reopen_->setObjectName(QStringLiteral("reopen"));
   help_->setObjectName(QStringLiteral("what_helps"));
@@ -152,8 +153,8 @@ void FindingsPage::refresh() {
     item.setData(mark_role, tone == Tone::silent ? QStringLiteral("·") : symbol(tone));
     item.setData(settled_role, settled != nullptr);
     item.setData(why_role, settled != nullptr
-                               ? QStringLiteral("Let stand: %1").arg(QString::fromStdString(settled->reason))
-                               : QStringLiteral("%1 Source: %2.")
+                               ? tr("Let stand: %1").arg(QString::fromStdString(settled->reason))
+                               : tr("%1 Source: %2.")
                                      .arg(from(why_it_matters(finding.code)),
                                           QString::fromStdString(finding_source_words(finding))));
   }
@@ -181,7 +182,7 @@ void FindingsPage::let_stand(const QString& reason) {
   if (finding == nullptr) return;
   Design changed = acknowledged(document_.design(), *finding, reason.toStdString());
   reason_->clear();
-  document_.commit(std::move(changed), reason.isEmpty() ? QStringLiteral("Open a finding again") : QStringLiteral("Let a finding stand"));
+  document_.commit(std::move(changed), reason.isEmpty() ? tr("Open a finding again") : tr("Let a finding stand"));
 }
 
 }  // namespace fluewright

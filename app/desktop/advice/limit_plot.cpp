@@ -4,6 +4,7 @@
 
 #include "app/desktop/plot/plot_axes.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QEvent>
 #include <QVBoxLayout>
@@ -27,7 +28,7 @@ double shown_x(LimitKind kind, const FieldValue& x, UnitSystem units) {
 }
 
 QString axis_title(LimitKind kind, UnitSystem units) {
-  const std::string_view axis = limit_axis(kind);
+  const std::string axis = limit_axis(kind);
   const QString words = QString::fromUtf8(axis.data(), static_cast<qsizetype>(axis.size()));
   std::string unit;
   if (kind == LimitKind::smallest_bore) unit = unit_name(Meaning::small_length, units);
@@ -123,7 +124,7 @@ void LimitPlot::Drawing::redraw() {
   }
   const Inks& inks = theme().inks;
   plot.xAxis->setLabel(axis_title(answer->kind, units));
-  plot.yAxis->setLabel(QStringLiteral("Draft to spare, %1").arg(QString::fromStdString(unit_name(Meaning::pressure, units))));
+  plot.yAxis->setLabel(tr("Draft to spare, %1").arg(QString::fromStdString(unit_name(Meaning::pressure, units))));
   const double wanted = in_shown_unit(answer->wanted, units);
   double low = std::min(0.0, wanted);
   double high = std::max(0.0, wanted);
@@ -140,7 +141,7 @@ void LimitPlot::Drawing::redraw() {
   const double span = std::max(high - low, 1e-6);
   plot.yAxis->setRange(low - 0.12 * span, high + 0.18 * span);
   plot.xAxis->setRange(x_of(answer->curve.front().x), x_of(answer->curve.back().x));
-  draw_line_across(wanted, inks.calm, QStringLiteral("wanted %1").arg(QString::fromStdString(fluewright::show(answer->wanted, units).text())));
+  draw_line_across(wanted, inks.calm, tr("wanted %1").arg(QString::fromStdString(fluewright::show(answer->wanted, units).text())));
   const bool counts = answer->kind == LimitKind::most_bends;
   if (refined.empty()) {
     draw_curve(answer->curve, QPen(inks.ink, 2.0), counts);
@@ -149,7 +150,7 @@ void LimitPlot::Drawing::redraw() {
     draw_curve(refined, QPen(inks.ink, 2.0), true);
   }
   draw_upright(x_of(answer->scale.today), inks.faint_ink,
-               QStringLiteral("drawn: %1").arg(QString::fromStdString(limit_value_text(answer->kind, answer->scale.today, units))), false);
+               tr("drawn: %1").arg(QString::fromStdString(limit_value_text(answer->kind, answer->scale.today, units))), false);
   if (today) {
     QCPGraph* point = plot.addGraph();
     point->setLineStyle(QCPGraph::lsNone);
@@ -158,7 +159,7 @@ void LimitPlot::Drawing::redraw() {
   }
   if (answer->found) {
     draw_upright(x_of(*answer->found), inks.accent,
-                 QStringLiteral("limit: %1").arg(QString::fromStdString(limit_value_text(answer->kind, *answer->found, units))), true);
+                 tr("limit: %1").arg(QString::fromStdString(limit_value_text(answer->kind, *answer->found, units))), true);
   }
   plot.replot(QCustomPlot::rpQueuedReplot);
 }

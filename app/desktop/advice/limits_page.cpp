@@ -4,6 +4,7 @@
 
 #include "app/desktop/advice/limit_plot.hpp"
 #include "app/desktop/fields/make_field.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -22,13 +23,13 @@ constexpr std::size_t curve_points = 40;
 FieldSpec wanted_margin_spec() {
   FieldSpec spec;
   spec.key = "wanted_margin";
-  spec.label = "Draft to spare";
-  spec.help = "What the margin is to be at the limit, at the worst of the three bench ages.";
+  spec.label = said("Draft to spare");
+  spec.help = said("What the margin is to be at the limit, at the worst of the three bench ages.");
   spec.kind = FieldKind::pressure;
   spec.fallback = marginal_below;
   spec.lowest = FieldValue(-50.0 * pascal);
   spec.highest = FieldValue(100.0 * pascal);
-  spec.citation = {"under 2 Pa a path that draws is called marginal", Standing::common_practice};
+  spec.citation = {said("under 2 Pa a path that draws is called marginal"), Standing::common_practice};
   return spec;
 }
 
@@ -43,12 +44,12 @@ LimitsPage::LimitsPage(Document& document, QWidget* parent)
       margin_(make_field(wanted_margin_spec(), this)),
       words_(new QLabel(this)),
       state_(new QLabel(this)),
-      stop_(new QPushButton(QStringLiteral("Stop"), this)),
+      stop_(new QPushButton(tr("Stop"), this)),
       plot_(new LimitPlot(this)),
       task_(new BackgroundTask(this)) {
   setObjectName(QStringLiteral("limits_page"));
   kind_->setObjectName(QStringLiteral("limit_kind"));
-  kind_->setAccessibleName(QStringLiteral("Limit"));
+  kind_->setAccessibleName(tr("Limit"));
   for (const LimitKind kind : limit_kinds) kind_->addItem(from(limit_title(kind)), static_cast<int>(kind));
   words_->setObjectName(QStringLiteral("limit_words"));
   words_->setWordWrap(true);
@@ -57,7 +58,7 @@ LimitsPage::LimitsPage(Document& document, QWidget* parent)
   state_->setObjectName(QStringLiteral("limit_state"));
   state_->setWordWrap(true);
   stop_->setObjectName(QStringLiteral("stop_limit"));
-  stop_->setToolTip(QStringLiteral("The quick estimate stays; the points worked out so far too"));
+  stop_->setToolTip(tr("The quick estimate stays; the points worked out so far too"));
   stop_->hide();
   auto* side = new QVBoxLayout;
   side->setContentsMargins(12, 8, 8, 6);
@@ -203,16 +204,16 @@ void LimitsPage::say_state() {
   if (!answer_ && !runs) {
     state_->clear();
   } else if (stage_ == Stage::quick) {
-    state_->setText(answer_ ? QStringLiteral("quick curve; working…") : QStringLiteral("working…"));
+    state_->setText(answer_ ? tr("quick curve; working…") : tr("working…"));
   } else if (stage_ == Stage::refined) {
-    state_->setText(QStringLiteral("worked out step by step in time, the worst of three bench ages; dotted: the quick estimate"));
+    state_->setText(tr("worked out step by step in time, the worst of three bench ages; dotted: the quick estimate"));
   } else if (stage_ == Stage::stopped) {
-    state_->setText(QStringLiteral("stopped after %1 of %2 points in time; the limit is that of the quick estimate").arg(refined_.size()).arg(of));
+    state_->setText(tr("stopped after %1 of %2 points in time; the limit is that of the quick estimate").arg(refined_.size()).arg(of));
   } else if (runs) {
-    state_->setText(QStringLiteral("quick estimate; worked out in time: %1 of %2 points").arg(refined_.size()).arg(of));
+    state_->setText(tr("quick estimate; worked out in time: %1 of %2 points").arg(refined_.size()).arg(of));
   } else {
-    state_->setText(in_series_ ? QStringLiteral("quick estimate, the worst of three bench ages")
-                               : QStringLiteral("quick estimate, the worst of three bench ages; a path that branches has no steps in time"));
+    state_->setText(in_series_ ? tr("quick estimate, the worst of three bench ages")
+                               : tr("quick estimate, the worst of three bench ages; a path that branches has no steps in time"));
   }
 }
 

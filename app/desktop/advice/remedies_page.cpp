@@ -4,6 +4,7 @@
 
 #include "app/desktop/answer/answer_words.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/remedy_words.hpp"
 #include "app/shared/words.hpp"
 
@@ -53,16 +54,16 @@ RemediesPage::RemediesPage(Document& document, PriceList prices, QWidget* parent
       prices_(std::move(prices)),
       table_(new QTableWidget(0, column_count, this)),
       words_(new QLabel(this)),
-      preview_(new QPushButton(QStringLiteral("Show on the drawing"), this)),
-      apply_(new QPushButton(QStringLiteral("Make this change"), this)),
-      stop_(new QPushButton(QStringLiteral("Stop trying"), this)),
-      own_prices_(new QPushButton(QStringLiteral("Own prices…"), this)),
+      preview_(new QPushButton(tr("Show on the drawing"), this)),
+      apply_(new QPushButton(tr("Make this change"), this)),
+      stop_(new QPushButton(tr("Stop trying"), this)),
+      own_prices_(new QPushButton(tr("Own prices…"), this)),
       task_(new BackgroundTask(this)) {
   setObjectName(QStringLiteral("remedies_page"));
   table_->setObjectName(QStringLiteral("remedies"));
-  table_->setAccessibleName(QStringLiteral("Remedies"));
-  table_->setHorizontalHeaderLabels({QStringLiteral("Change"), QStringLiteral("Margin"), QStringLiteral("Exit"),
-                                     QStringLiteral("Heat kept"), QStringLiteral("Parts"), QStringLiteral("Mends ✓   raises ▲")});
+  table_->setAccessibleName(tr("Remedies"));
+  table_->setHorizontalHeaderLabels({tr("Change"), tr("Margin"), tr("Exit"),
+                                     tr("Heat kept"), tr("Parts"), tr("Mends ✓   raises ▲")});
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -94,7 +95,7 @@ RemediesPage::RemediesPage(Document& document, PriceList prices, QWidget* parent
   row->addWidget(words_, 1);
   row->addWidget(stop_);
   own_prices_->setObjectName(QStringLiteral("own_prices"));
-  own_prices_->setToolTip(QStringLiteral("Add up with a price list of your own; the shipped one holds round figures"));
+  own_prices_->setToolTip(tr("Add up with a price list of your own; the shipped one holds round figures"));
   row->addWidget(own_prices_);
   row->addWidget(preview_);
   row->addWidget(apply_);
@@ -130,7 +131,7 @@ RemediesPage::RemediesPage(Document& document, PriceList prices, QWidget* parent
 
 void RemediesPage::set_prices(PriceList prices, bool own) {
   prices_ = std::move(prices);
-  own_prices_->setText(own ? QStringLiteral("Round-figure prices") : QStringLiteral("Own prices…"));
+  own_prices_->setText(own ? tr("Round-figure prices") : tr("Own prices…"));
   searched_.reset();
   follow();
 }
@@ -211,7 +212,7 @@ void RemediesPage::fill_row(int row, const QString& words, const Outcome& outcom
   };
   const Tone tone = tone_of(lasting_verdict(outcome));
   put(change,
-      outcome.shut ? QStringLiteral("%1 (warm and shut: %2 to spare)").arg(words, text(*outcome.shut, units)) : words, false);
+      outcome.shut ? tr("%1 (warm and shut: %2 to spare)").arg(words, text(*outcome.shut, units)) : words, false);
   put(margin, symbol(tone) + QLatin1Char(' ') + text(outcome.margin, units), true);
   put(leaving, text(outcome.exit, units), true);
   put(kept, text(outcome.kept, units), true);
@@ -225,7 +226,7 @@ void RemediesPage::fill() {
   const QSignalBlocker quiet(table_);
   table_->setRowCount(before_ ? 1 + static_cast<int>(remedies_.size()) : 0);
   if (before_ && searched_) {
-    fill_row(0, QStringLiteral("As drawn"), *before_, nullptr);
+    fill_row(0, tr("As drawn"), *before_, nullptr);
     int row = 1;
     int choice = 0;
     for (const TriedRemedy& tried : remedies_) {
@@ -249,16 +250,16 @@ void RemediesPage::say_state() {
   preview_->setEnabled(chosen() != nullptr && !document_.read_only());
   apply_->setEnabled(chosen() != nullptr && !document_.read_only());
   if (!before_ && !runs) {
-    words_->setText(document_.assessment().verdict ? QStringLiteral("Changes are tried when the drawing has come to rest.")
-                                                   : QStringLiteral("The drawing has no answer yet; its faults come first."));
+    words_->setText(document_.assessment().verdict ? tr("Changes are tried when the drawing has come to rest.")
+                                                   : tr("The drawing has no answer yet; its faults come first."));
     return;
   }
-  const QString tried = runs ? QStringLiteral("%1 of %2 changes tried").arg(state_.tried).arg(state_.of)
-                             : QStringLiteral("%1 changes tried").arg(state_.tried);
-  words_->setText(QStringLiteral("%1, %2 worth a look. Prices: %3.")
+  const QString tried = runs ? tr("%1 of %2 changes tried").arg(state_.tried).arg(state_.of)
+                             : tr("%1 changes tried").arg(state_.tried);
+  words_->setText(tr("%1, %2 worth a look. Prices: %3.")
                       .arg(tried)
                       .arg(remedies_.size())
-                      .arg(QString::fromStdString(prices_.citation.source.empty() ? "your own" : prices_.citation.source)));
+                      .arg(QString::fromStdString(prices_.citation.source.empty() ? said("your own") : said(prices_.citation.source))));
 }
 
 void RemediesPage::show_preview(bool on) {

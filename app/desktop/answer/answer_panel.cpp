@@ -8,6 +8,7 @@
 #include "app/desktop/answer/headline.hpp"
 #include "app/desktop/answer/value_table.hpp"
 #include "app/desktop/fields/scroll_column.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -19,7 +20,7 @@ namespace fluewright {
 
 AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
   setObjectName(QStringLiteral("answer"));
-  setAccessibleName(QStringLiteral("Answer"));
+  setAccessibleName(tr("Answer"));
   auto* body = new QWidget;
   column_ = new QVBoxLayout(body);
   column_->setContentsMargins(14, 10, 14, 10);
@@ -51,22 +52,21 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   column_->addWidget(rule);
 
   ages_heading_ = add_label("caption");
-  ages_heading_->setText(QStringLiteral("At the wanted burn rate and air, for three ages of the bench"));
+  ages_heading_->setText(tr("At the wanted burn rate and air, for three ages of the bench"));
   ages_ = new ValueTable(5, 5, body);
   ages_->setObjectName(QStringLiteral("ages"));
-  ages_->setAccessibleName(QStringLiteral("Draft at three bench ages"));
+  ages_->setAccessibleName(tr("Draft at three bench ages"));
   column_->addWidget(ages_);
   estimate_ = add_label("caption");
   estimate_->setObjectName(QStringLiteral("estimate"));
-  estimate_->setToolTip(QStringLiteral(
-      "Estimate: a closed form for a cylinder warming in a mass stands in until the heating-up has been followed in time."));
+  estimate_->setToolTip(tr("Estimate: a closed form for a cylinder warming in a mass stands in until the heating-up has been followed in time."));
 
   column_->addSpacing(6);
   operating_heading_ = add_label("caption");
-  operating_heading_->setText(QStringLiteral("Where it settles by itself, bench charged"));
+  operating_heading_->setText(tr("Where it settles by itself, bench charged"));
   operating_ = new ValueTable(4, 2, body);
   operating_->setObjectName(QStringLiteral("operating"));
-  operating_->setAccessibleName(QStringLiteral("Operating point"));
+  operating_->setAccessibleName(tr("Operating point"));
   column_->addWidget(operating_);
   for (int i = 0; i < 3; ++i) remarks_.push_back(add_label(nullptr));
 
@@ -74,11 +74,11 @@ AnswerPanel::AnswerPanel(Document& document, QWidget* parent) : QWidget(parent),
   branches_heading_ = add_label("caption");
   branches_ = add_label(nullptr);
   branches_->setObjectName(QStringLiteral("branches"));
-  branches_->setAccessibleName(QStringLiteral("Branches"));
+  branches_->setAccessibleName(tr("Branches"));
 
   column_->addSpacing(6);
   findings_heading_ = add_label("caption");
-  findings_heading_->setText(QStringLiteral("Worth knowing"));
+  findings_heading_->setText(tr("Worth knowing"));
   findings_ = new FindingsList(document_, body);
   column_->addWidget(findings_);
   column_->addStretch(1);
@@ -135,7 +135,7 @@ void AnswerPanel::refresh() {
   const QStringList missing = missing_words(of);
   show_lines(missing_, missing.isEmpty()
                            ? QString()
-                           : QStringLiteral("Still missing: %1").arg(missing.mid(0, 3).join(QLatin1Char(' '))));
+                           : tr("Still missing: %1").arg(missing.mid(0, 3).join(QLatin1Char(' '))));
 
   const auto ages = age_rows(of);
   ages_->set_header(age_header(of.units));
@@ -164,8 +164,8 @@ void AnswerPanel::refresh() {
   }
   const QStringList branches = branch_lines(of);
   show_lines(branches_heading_, branches.isEmpty()                     ? QString()
-                                : of.assessment.profile_is_operating ? QStringLiteral("Branches, where it settles")
-                                                                     : QStringLiteral("Branches, at the wanted fire"));
+                                : of.assessment.profile_is_operating ? tr("Branches, where it settles")
+                                                                     : tr("Branches, at the wanted fire"));
   show_lines(branches_, branches.join(QLatin1Char('\n')));
   findings_heading_->setVisible(findings_->count() > 0);
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/answer/answer_words.hpp"
 
+#include "app/drawing/tr.hpp"
 #include "app/shared/branch_words.hpp"
 #include "app/shared/start_words.hpp"
 #include "app/shared/words.hpp"
@@ -18,8 +19,6 @@ QString text(const Quantity& quantity, UnitSystem units) {
 QString text(Length length, UnitSystem units, Meaning meaning) {
   return QString::fromStdString(show(length, units, meaning).text());
 }
-
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 QString capital(QString text) {
   if (!text.isEmpty()) text[0] = text[0].toUpper();
@@ -70,11 +69,11 @@ QString symbol(Tone tone) {
 
 HeadlineWords margin_headline(const AnswerContext& of) {
   HeadlineWords said;
-  said.caption = QStringLiteral("Draft margin");
+  said.caption = tr("Draft margin");
   if (!of.assessment.verdict) {
     said.figure = QStringLiteral("–");
-    said.state = QStringLiteral("… path not complete");
-    said.note = QStringLiteral("known once the path leads from an inlet through a fire to a cap");
+    said.state = tr("… path not complete");
+    said.note = tr("known once the path leads from an inlet through a fire to a cap");
     return said;
   }
   said.figure = text(of.assessment.worst_margin, of.units);
@@ -82,54 +81,54 @@ HeadlineWords margin_headline(const AnswerContext& of) {
   const bool unsafe = *of.assessment.verdict == Verdict::unsafe;
   // Beside the figure there is room for a word; the note says why.
   said.state = QStringLiteral("%1 %2").arg(symbol(said.tone),
-                                           unsafe ? QStringLiteral("unsafe") : words(word(*of.assessment.verdict)));
+                                           unsafe ? tr("unsafe") : spoken(word(*of.assessment.verdict)));
   if (of.assessment.worst_age) {
-    said.note = QStringLiteral("the least of three bench ages: %1").arg(words(word(*of.assessment.worst_age)));
+    said.note = tr("the least of three bench ages: %1").arg(spoken(word(*of.assessment.worst_age)));
   }
   if (of.assessment.worst_margin_with_fans) {
-    said.caption = QStringLiteral("Draft margin, fan off");
-    said.note += QStringLiteral("; %1 with the fan on").arg(text(*of.assessment.worst_margin_with_fans, of.units));
-    if (unsafe) said.note.prepend(QStringLiteral("the draft depends on a fan; "));
+    said.caption = tr("Draft margin, fan off");
+    said.note += tr("; %1 with the fan on").arg(text(*of.assessment.worst_margin_with_fans, of.units));
+    if (unsafe) said.note.prepend(tr("the draft depends on a fan; "));
   }
   return said;
 }
 
 HeadlineWords exit_headline(const AnswerContext& of) {
   HeadlineWords said;
-  said.caption = QStringLiteral("Exit temperature");
+  said.caption = tr("Exit temperature");
   if (!of.assessment.exit_temperature) {
     said.figure = QStringLiteral("–");
-    said.note = QStringLiteral("no gas without a fire on the path");
+    said.note = tr("no gas without a fire on the path");
     return said;
   }
   said.figure = text(*of.assessment.exit_temperature, of.units);
-  said.note = !of.assessment.path.complete         ? QStringLiteral("at the open end, at the wanted air")
-              : of.assessment.profile_is_operating ? QStringLiteral("at the cap, where it settles")
-                                                   : QStringLiteral("at the cap, at the wanted air");
+  said.note = !of.assessment.path.complete         ? tr("at the open end, at the wanted air")
+              : of.assessment.profile_is_operating ? tr("at the cap, where it settles")
+                                                   : tr("at the cap, at the wanted air");
   return said;
 }
 
 HeadlineWords condensation_headline(const AnswerContext& of) {
   HeadlineWords said;
-  said.caption = QStringLiteral("Condensation begins");
+  said.caption = tr("Condensation begins");
   if (!of.assessment.condensation) {
     said.figure = QStringLiteral("–");
-    said.note = QStringLiteral("no gas without a fire on the path");
+    said.note = tr("no gas without a fire on the path");
     return said;
   }
   const Condensation& wet = *of.assessment.condensation;
   const QString dew = text(wet.dew_point, of.units);
   if (!wet.starts_at || !wet.piece) {
-    said.figure = QStringLiteral("none");
+    said.figure = tr("none");
     said.tone = Tone::calm;
-    said.state = symbol(Tone::calm) + QStringLiteral(" dry");
-    said.note = QStringLiteral("every wall is above the dew point, %1").arg(dew);
+    said.state = symbol(Tone::calm) + tr(" dry");
+    said.note = tr("every wall is above the dew point, %1").arg(dew);
     return said;
   }
   said.figure = text(*wet.starts_at, of.units, Meaning::run_length);
   said.tone = Tone::caution;
-  said.state = symbol(Tone::caution) + QStringLiteral(" wet");
-  said.note = QStringLiteral("along, in %1; %2, dew point %3")
+  said.state = symbol(Tone::caution) + tr(" wet");
+  said.note = tr("along, in %1; %2, dew point %3")
                   .arg(QString::fromStdString(piece_name(of.design, of.library, *wet.piece)),
                        QString::fromStdString(show(wet.rate, of.units, Meaning::water_rate).text()), dew);
   return said;
@@ -138,8 +137,8 @@ HeadlineWords condensation_headline(const AnswerContext& of) {
 TableRow age_header(UnitSystem units) {
   const QString pressure = QString::fromStdString(unit_name(Meaning::pressure, units));
   const QString temperature = QString::fromStdString(unit_name(Meaning::temperature, units));
-  return {QString(), QStringLiteral("Margin\n%1").arg(pressure), QStringLiteral("Buoyancy\n%1").arg(pressure),
-          QStringLiteral("Resistance\n%1").arg(pressure), QStringLiteral("Exit\n%1").arg(temperature)};
+  return {QString(), tr("Margin\n%1").arg(pressure), tr("Buoyancy\n%1").arg(pressure),
+          tr("Resistance\n%1").arg(pressure), tr("Exit\n%1").arg(temperature)};
 }
 
 std::vector<TableRow> age_rows(const AnswerContext& of) {
@@ -147,7 +146,7 @@ std::vector<TableRow> age_rows(const AnswerContext& of) {
   std::vector<TableRow> rows;
   for (const DesignFlow& flow : of.assessment.design_flow) {
     const bool below = flow.margin < Pressure{};
-    rows.push_back({capital(words(word(flow.age))),
+    rows.push_back({capital(spoken(word(flow.age))),
                     (below ? symbol(Tone::fault) + QLatin1Char(' ') : QString()) +
                         (flow.quick_estimate ? QStringLiteral("≈ ") : QString()) + number(flow.margin),
                     number(flow.buoyancy), number(flow.resistance), number(flow.exit_temperature)});
@@ -159,12 +158,12 @@ QString estimate_words(const Assessment& assessment, bool under_way) {
   if (assessment.design_flow.empty()) return {};
   QStringList ages;
   for (const DesignFlow& flow : assessment.design_flow) {
-    if (flow.quick_estimate) ages << words(word(flow.age));
+    if (flow.quick_estimate) ages << spoken(word(flow.age));
   }
-  if (ages.isEmpty()) return QStringLiteral("The young ages are followed in time from the match on.");
-  return QStringLiteral("≈ quick estimate: %1%2")
-      .arg(ages.join(QStringLiteral(" and ")),
-           under_way ? QStringLiteral("; they are being followed in time …") : QString());
+  if (ages.isEmpty()) return tr("The young ages are followed in time from the match on.");
+  return tr("≈ quick estimate: %1%2")
+      .arg(ages.join(tr(" and ")),
+           under_way ? tr("; they are being followed in time …") : QString());
 }
 
 Remark power_cut_remark(const AnswerContext& of, const std::optional<LateAnswer>& late) {
@@ -172,12 +171,12 @@ Remark power_cut_remark(const AnswerContext& of, const std::optional<LateAnswer>
   const bool unsafe = of.assessment.verdict == Verdict::unsafe;
   if (!late || (!late->power_cut && !late->complete)) {
     return {unsafe ? Tone::fault : Tone::caution,
-            unsafe ? QStringLiteral("Unsafe: the draft depends on a fan.") : QStringLiteral("A fan runs in this design."),
-            QStringLiteral("What a power cut does is being worked out …")};
+            unsafe ? tr("Unsafe: the draft depends on a fan.") : tr("A fan runs in this design."),
+            tr("What a power cut does is being worked out …")};
   }
   if (!late->power_cut) {
-    return {Tone::fault, QStringLiteral("A fan runs in this design."),
-            QStringLiteral("What a power cut does could not be computed: take it for unsafe.")};
+    return {Tone::fault, tr("A fan runs in this design."),
+            tr("What a power cut does could not be computed: take it for unsafe.")};
   }
   const PowerCutAnswer& cut = *late->power_cut;
   Remark remark;
@@ -185,13 +184,13 @@ Remark power_cut_remark(const AnswerContext& of, const std::optional<LateAnswer>
   const std::string_view headline = power_cut_headline(cut);
   if (!headline.empty()) {
     remark.tone = Tone::fault;
-    remark.words = words(headline);
+    remark.words = spoken(headline);
   } else if (unsafe) {
     remark.tone = Tone::fault;
-    remark.words = QStringLiteral("Unsafe: without the fan there is no draft to spare.");
+    remark.words = tr("Unsafe: without the fan there is no draft to spare.");
   } else {
     remark.tone = Tone::calm;
-    remark.words = QStringLiteral("A power cut does no harm here.");
+    remark.words = tr("A power cut does no harm here.");
   }
   return remark;
 }
@@ -199,15 +198,15 @@ Remark power_cut_remark(const AnswerContext& of, const std::optional<LateAnswer>
 std::vector<TableRow> operating_rows(const AnswerContext& of) {
   const OperatingPoint* point = of.assessment.running_point();
   if (!point) return {};
-  const auto row = [&](const char* name, const QString& value) { return TableRow{QString::fromUtf8(name), value}; };
-  return {row("Excess air", QString::fromStdString(show(point->excess_air_ratio, of.units, Meaning::ratio).text())),
-          row("To the room", text(point->heat.to_room, of.units)),
-          row("Burn rate", text(point->burn_rate, of.units)),
-          row("Into the mass", text(point->heat.into_mass, of.units)),
-          row("Fire", text(point->fire_temperature, of.units)),
-          row("Up the stack", text(point->heat.stack_loss, of.units)),
-          row("Released", text(point->heat.released, of.units)),
-          row("Unburned", text(point->heat.unburned, of.units))};
+  const auto row = [&](const char* name, const QString& value) { return TableRow{tr(name), value}; };
+  return {row(QT_TR_NOOP("Excess air"), QString::fromStdString(show(point->excess_air_ratio, of.units, Meaning::ratio).text())),
+          row(QT_TR_NOOP("To the room"), text(point->heat.to_room, of.units)),
+          row(QT_TR_NOOP("Burn rate"), text(point->burn_rate, of.units)),
+          row(QT_TR_NOOP("Into the mass"), text(point->heat.into_mass, of.units)),
+          row(QT_TR_NOOP("Fire"), text(point->fire_temperature, of.units)),
+          row(QT_TR_NOOP("Up the stack"), text(point->heat.stack_loss, of.units)),
+          row(QT_TR_NOOP("Released"), text(point->heat.released, of.units)),
+          row(QT_TR_NOOP("Unburned"), text(point->heat.unburned, of.units))};
 }
 
 bool is_about_settling(FindingCode code) {
@@ -227,8 +226,8 @@ std::vector<Remark> operating_remarks(const AnswerContext& of) {
     const bool starved = left == nullptr || left->short_of_air || left->excess_air_ratio < 1.5;
     remarks.push_back({starved ? Tone::fault : Tone::silent,
                        left == nullptr
-                           ? QStringLiteral("With every fan standing still no flow to the cap holds itself.")
-                           : QStringLiteral("With every fan standing still it settles at %1 times the air it needs, exit %2.")
+                           ? tr("With every fan standing still no flow to the cap holds itself.")
+                           : tr("With every fan standing still it settles at %1 times the air it needs, exit %2.")
                                  .arg(QString::fromStdString(show(left->excess_air_ratio, of.units, Meaning::ratio).text()),
                                       text(left->exit_temperature, of.units)), {}});
   }
@@ -240,7 +239,7 @@ QStringList branch_lines(const AnswerContext& of) {
   for (const BranchState& state : of.assessment.branches) {
     if (state.on_main_path) continue;
     const BranchWords said = branch_words(of.assessment, state, of.design, of.library);
-    lines << QStringLiteral("%1: %2 from %3 to %4, %5 % of the cap's, leaves at %6")
+    lines << tr("%1: %2 from %3 to %4, %5 % of the cap's, leaves at %6")
                  .arg(QString::fromStdString(said.name),
                       QString::fromStdString(show(MassFlow(abs(state.flow)), of.units, Meaning::mass_flow_gas).text()),
                       QString::fromStdString(said.from), QString::fromStdString(said.to))

@@ -4,6 +4,7 @@
 
 #include "app/desktop/answer/answer_words.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 
 #include <QPainter>
@@ -61,7 +62,7 @@ class FindingPainter : public QStyledItemDelegate {
 
 FindingsList::FindingsList(Document& document, QWidget* parent) : QListWidget(parent), document_(document) {
   setObjectName(QStringLiteral("findings"));
-  setAccessibleName(QStringLiteral("Findings"));
+  setAccessibleName(tr("Findings"));
   setItemDelegate(new FindingPainter(this));
   setMouseTracking(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -102,7 +103,7 @@ void FindingsList::refresh() {
     QListWidgetItem* row = item(i);
     if (row->text() != line.text) row->setText(line.text);
     row->setData(piece_role, line.piece);
-    row->setToolTip(line.piece.isEmpty() ? QString() : QStringLiteral("Click to select the piece on the drawing"));
+    row->setToolTip(line.piece.isEmpty() ? QString() : tr("Click to select the piece on the drawing"));
   }
   setVisible(wanted > 0);
   updateGeometry();

@@ -3,6 +3,7 @@
 #include "app/desktop/answer/headline.hpp"
 
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QEvent>
 #include <QFontMetrics>
@@ -40,7 +41,7 @@ Headline::Headline(Size size, QWidget* parent)
   figure_->setFixedHeight(QFontMetrics(type(TypeRole::figure)).height());
   figure_->setAlignment(Qt::AlignLeft | Qt::AlignBottom);
   figure_->setCursor(Qt::PointingHandCursor);
-  figure_->setToolTip(QStringLiteral("Show the working"));
+  figure_->setToolTip(tr("Show the working"));
 
   auto* grid = new QGridLayout(this);
   grid->setContentsMargins(0, 0, 0, 0);

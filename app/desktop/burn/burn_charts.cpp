@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/burn/burn_charts.hpp"
 
+#include "app/drawing/tr.hpp"
 #include "app/shared/unit_table.hpp"
 #include "app/shared/words.hpp"
 
@@ -20,7 +21,6 @@ constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
 /// Beyond this much excess air a number says no more than "far too much".
 constexpr double most_excess = 10.0;
 
-QString tr(const char* text) { return QCoreApplication::translate("BurnCharts", text); }
 
 QString unit_of(Meaning meaning, UnitSystem units) { return QString::fromStdString(unit_name(meaning, units)); }
 

@@ -9,6 +9,7 @@
 #include "app/desktop/burn/lane_bar.hpp"
 #include "app/desktop/burn/slice_picture.hpp"
 #include "app/desktop/fields/scroll_column.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/burn_file.hpp"
 #include "app/shared/burn_report.hpp"
 #include "app/shared/safe_save.hpp"
@@ -192,8 +193,7 @@ void BurnPanel::show_warning() {
     if (faults.size() > static_cast<std::size_t>(most_reasons)) words << tr("… and %1 more.").arg(faults.size() - most_reasons);
   } else if (kept != nullptr && !book_.stale() && kept->record->end != BurnEnd::done) {
     tone = QStringLiteral("fault");
-    const std::string_view end = sentence(kept->record->end);
-    words << QStringLiteral("▲ ") + QString::fromUtf8(end.data(), static_cast<qsizetype>(end.size()));
+    words << QStringLiteral("▲ ") + spoken(sentence(kept->record->end));
   }
   warning_->setText(words.join(QStringLiteral("<br>")));
   if (warning_->property("tone").toString() != tone) {

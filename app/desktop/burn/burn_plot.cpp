@@ -239,7 +239,7 @@ void BurnPlot::Drawing::write_gutter() {
     for (std::size_t k = 0; k < chart.curves.size() && static_cast<int>(k + 2) * line_height <= rects[i]->height() + 6; ++k) {
       const BurnCurve& curve = chart.curves[k];
       const double value = value_at(picture, curve, cursor);
-      const QString number = std::isfinite(value) ? QString::number(value, 'f', chart.decimals) : QStringLiteral("–");
+      const QString number = std::isfinite(value) ? digits(value, chart.decimals) : QStringLiteral("–");
       const QString words = QFontMetrics(type(TypeRole::caption)).elidedText(QStringLiteral("%1 %2").arg(number, curve.label), Qt::ElideRight, TimeSight::gutter - 14);
       gutter.push_back(write(words, stale ? inks.faint_ink : pen_of(curve.role, false).color(), QPointF(10.0, top + (static_cast<double>(k) + 1.0) * line_height), Qt::AlignLeft | Qt::AlignTop));
     }
@@ -302,7 +302,7 @@ QStringList BurnPlot::readout(std::size_t chart) const {
   const BurnChart& shown = drawing_->picture.charts[chart];
   for (const BurnCurve& curve : shown.curves) {
     const double value = value_at(drawing_->picture, curve, drawing_->cursor);
-    words << QStringLiteral("%1 %2").arg(std::isfinite(value) ? QString::number(value, 'f', shown.decimals) : QStringLiteral("–"), curve.label);
+    words << QStringLiteral("%1 %2").arg(std::isfinite(value) ? digits(value, shown.decimals) : QStringLiteral("–"), curve.label);
   }
   return words;
 }

@@ -4,6 +4,7 @@
 
 #include "app/desktop/burn/plan_numbers.hpp"
 #include "app/desktop/fields/quiet_combo.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/burn_report.hpp"
 
 #include <QHBoxLayout>
@@ -21,8 +22,6 @@ namespace fluewright {
 namespace {
 
 constexpr std::array speeds{1.0, 5.0, 15.0, 60.0};  // minutes of the run in a second
-
-QString text_of(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 }  // namespace
 
@@ -50,7 +49,7 @@ BurnStrip::BurnStrip(BurnBook& book, QWidget* parent)
   speed_->setObjectName(QStringLiteral("burn_speed"));
   speed_->setAccessibleName(tr("How fast it plays"));
   time_->setObjectName(QStringLiteral("burn_time"));
-  time_->setMinimumWidth(time_->fontMetrics().horizontalAdvance(QStringLiteral("0:00:00  ·  day 2, 00:00")));
+  time_->setMinimumWidth(time_->fontMetrics().horizontalAdvance(tr("0:00:00  ·  day 2, 00:00")));
   plans_->setText(tr("Time line ▾"));
   plans_->setObjectName(QStringLiteral("burn_plans"));
   plans_->setToolTip(tr("Presets, and files of events"));
@@ -101,12 +100,12 @@ void BurnStrip::fill_presets() {
   presets_->setToolTipsVisible(true);
   const Document& document = book_.document();
   for (const PlanPreset& preset : plan_presets) {
-    QAction* action = presets_->addAction(text_of(preset.name), this, [this, id = preset.id] {
+    QAction* action = presets_->addAction(spoken(preset.name), this, [this, id = preset.id] {
       if (!book_.take_preset(id)) emit refused(tr("This preset wants a fan that the design does not have."));
     });
     const bool fits = preset_plan(preset.id, document.design(), document.library()).has_value();
     action->setEnabled(fits);
-    action->setToolTip(fits ? text_of(preset.story) : tr("The design lacks the fan for this."));
+    action->setToolTip(fits ? spoken(preset.story) : tr("The design lacks the fan for this."));
   }
   presets_->addSeparator();
   presets_->addAction(tr("Open a time line…"), this, &BurnStrip::open_wanted);
@@ -150,7 +149,7 @@ void BurnStrip::show_run() {
     } else if (kept == nullptr || book_.stale()) {
       words = tr("Waiting.");
     } else if (kept->record->end != BurnEnd::done) {
-      words = text_of(sentence(kept->record->end));
+      words = spoken(sentence(kept->record->end));
     } else {
       const BurnSummary& s = kept->record->summary;
       words = (s.holds_from ? tr("Holds by itself from %1").arg(QString::fromStdString(moment_text(*s.holds_from))) : tr("Never holds by itself")) +

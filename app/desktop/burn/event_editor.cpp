@@ -4,6 +4,7 @@
 
 #include "app/desktop/burn/plan_field.hpp"
 #include "app/desktop/fields/pick_field.hpp"
+#include "app/desktop/language/language.hpp"
 
 #include <QLabel>
 #include <QPushButton>
@@ -72,7 +73,7 @@ void EventEditor::ask(const std::function<void(BurnPlan&)>& set, const QString& 
   BurnPlan changed = book_.plan();
   set(changed);
   const auto ref = book_.selected();
-  const QString text = tr("Set %1").arg(label.toLower());
+  const QString text = tr("Set %1").arg(inside_sentence(label));
   if (!ref) {
     book_.commit(std::move(changed), text, merge_key);
     return;

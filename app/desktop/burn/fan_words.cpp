@@ -3,6 +3,7 @@
 #include "app/desktop/burn/fan_words.hpp"
 
 #include "app/desktop/burn/plan_numbers.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/start_words.hpp"
 
 #include <QCoreApplication>
@@ -12,7 +13,6 @@ namespace fluewright {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("FanWords", text); }
 
 QString minutes(Time t) { return QString::fromStdString(duration_text(t)); }
 

@@ -5,6 +5,7 @@
 #include "app/desktop/burn/lane_painter.hpp"
 #include "app/desktop/burn/plan_numbers.hpp"
 #include "app/desktop/burn/plan_rows.hpp"
+#include "app/desktop/language/language.hpp"
 #include "app/desktop/theme/theme.hpp"
 
 #include <QContextMenuEvent>
@@ -110,7 +111,7 @@ void LaneBar::add_at(Lane lane, Time at) {
   lane_ = lane;
   const Document& document = book_.document();
   if (take(add_event(book_.plan(), lane, at, std::nullopt, document.design(), document.library()),
-           tr("Add to %1").arg(lane_words(lane).toLower()))) {
+           tr("Add to %1").arg(inside_sentence(lane_words(lane))))) {
     emit said({});
   }
   update();
@@ -210,7 +211,7 @@ void LaneBar::end_drag() {
   if (!book_.in_preview()) return;
   book_.commit_preview(drag == Drag::move   ? tr("Move an event")
                        : drag == Drag::pull ? tr("Change an event's length")
-                                            : tr("Add to %1").arg(lane_words(lane_).toLower()));
+                                            : tr("Add to %1").arg(inside_sentence(lane_words(lane_))));
   emit said({});
 }
 
@@ -237,7 +238,7 @@ void LaneBar::contextMenuEvent(QContextMenuEvent* event) {
   const Time when = by_mouse ? snapped(sight_.at(event->pos().x(), width()), {}) : book_.now();
   auto* menu = new QMenu(this);
   menu->setAttribute(Qt::WA_DeleteOnClose);
-  menu->addAction(tr("Add to %1 at %2").arg(lane_words(lane).toLower(), QString::fromStdString(moment_text(when))), this, [this, lane, when] { add_at(lane, when); });
+  menu->addAction(tr("Add to %1 at %2").arg(inside_sentence(lane_words(lane)), QString::fromStdString(moment_text(when))), this, [this, lane, when] { add_at(lane, when); });
   if (book_.selected()) menu->addAction(tr("Delete"), this, [this] { remove_selected(); });
   menu->addSeparator();
   menu->addAction(tr("Show the whole run"), this, [this] { sight_.show_all(); });
@@ -265,7 +266,7 @@ void LaneBar::show_hint(const Under& at) {
   } else if (*at.lane == Lane::outdoors) {
     emit said(tr("The temperature outdoors: its kind is chosen beside the bar while no event is picked."));
   } else {
-    emit said(tr("Double-click or drag here to add to: %1.").arg(lane_words(*at.lane).toLower()));
+    emit said(tr("Double-click or drag here to add to: %1.").arg(inside_sentence(lane_words(*at.lane))));
   }
 }
 

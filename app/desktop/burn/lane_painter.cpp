@@ -5,6 +5,7 @@
 #include "app/desktop/burn/plan_numbers.hpp"
 #include "app/desktop/burn/plan_rows.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/shared/said.hpp"
 
 #include <QPainter>
 #include <QPolygonF>
@@ -101,11 +102,11 @@ void LanePainter::paint_outdoors() {
   const auto text = [units](const PlanNumber& number, PlanMeaning meaning) { return show(number, meaning, units).text(); };
   std::string words;
   if (std::holds_alternative<std::monostate>(plan.outdoors)) {
-    words = text(book_.document().design().site.outdoor_temperature, PlanMeaning::temperature) + " as in the design";
+    words = said("{} as in the design", text(book_.document().design().site.outdoor_temperature, PlanMeaning::temperature));
   } else if (const auto* constant = std::get_if<Temperature>(&plan.outdoors)) {
     words = text(*constant, PlanMeaning::temperature);
   } else if (const auto* day = std::get_if<OutdoorDay>(&plan.outdoors)) {
-    words = text(day->mean, PlanMeaning::temperature) + ", ± " + text(day->swing, PlanMeaning::step) + " over the day";
+    words = said("{}, ± {} over the day", text(day->mean, PlanMeaning::temperature), text(day->swing, PlanMeaning::step));
   }
   // On paper of their own: the course runs along behind them.
   const QRectF room(TimeSight::gutter + 6.0, top, width_ - TimeSight::gutter - 8.0, LaneMeasure::lane);

@@ -5,6 +5,7 @@
 #include "app/desktop/burn/plan_numbers.hpp"
 #include "app/desktop/desk/piece_painter.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -20,7 +21,6 @@ namespace {
 constexpr double banner_top = 8.0;
 const MassFlow breath = 2e-6 * kilogram_per_second;  // what any feed breathes
 
-QString tr(const char* text) { return QCoreApplication::translate("Moment", text); }
 
 /// Puffs that grow and drift away from the mouth; more smoke, more and larger ones.
 void paint_smoke(QPainter& painter, const Camera& camera, const DrawnPort& mouth, const Moment& moment) {

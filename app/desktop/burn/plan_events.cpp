@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/burn/plan_events.hpp"
 
+#include "app/shared/said.hpp"
+
 #include <algorithm>
 #include <type_traits>
 #include <utility>
@@ -119,13 +121,13 @@ BurnPlan with_hood_until(BurnPlan plan, std::size_t index, Time end) {
 
 std::string_view lane_name(Lane lane) {
   switch (lane) {
-    case Lane::wood: return "Wood";
-    case Lane::dampers: return "Bypass, dampers";
-    case Lane::priming: return "Priming";
-    case Lane::fans: return "Fan";
-    case Lane::hood: return "Range hood";
-    case Lane::power: return "Power cut";
-    case Lane::outdoors: return "Outdoors";
+    case Lane::wood: return said("Wood");
+    case Lane::dampers: return said("Bypass, dampers");
+    case Lane::priming: return said("Priming");
+    case Lane::fans: return said("Fan");
+    case Lane::hood: return said("Range hood");
+    case Lane::power: return said("Power cut");
+    case Lane::outdoors: return said("Outdoors");
   }
   return "";
 }
@@ -182,13 +184,13 @@ PlanEdit move_event(const BurnPlan& plan, const PlanRef& ref, Time to) {
     if constexpr (std::is_same_v<std::decay_t<decltype(entry)>, SteadyFeed>) entry.until += by;
     touched.index = settle(list, ref.index);
   });
-  if (!found) return {std::nullopt, ref, "That entry is no longer there."};
+  if (!found) return {std::nullopt, ref, said("That entry is no longer there.")};
   return {std::move(changed), touched, {}};
 }
 
 PlanEdit resize_event(const BurnPlan& plan, const PlanRef& ref, Time end) {
   const auto event = event_of(plan, ref);
-  if (!event || !event->resizable) return {std::nullopt, ref, "That entry has no end to pull."};
+  if (!event || !event->resizable) return {std::nullopt, ref, said("That entry has no end to pull.")};
   BurnPlan changed = plan;
   const Time lasts = end - event->begin;
   switch (ref.list) {
@@ -207,10 +209,10 @@ PlanEdit remove_event(const BurnPlan& plan, const PlanRef& ref) {
   BurnPlan changed = plan;
   const auto* course = std::get_if<std::vector<OutdoorPoint>>(&plan.outdoors);
   if (ref.list == PlanList::outdoors && course != nullptr && course->size() <= 1) {
-    return {std::nullopt, ref, "The last point stays: choose another kind of outdoor temperature instead."};
+    return {std::nullopt, ref, said("The last point stays: choose another kind of outdoor temperature instead.")};
   }
   const bool found = with_list(changed, ref, [&](auto& list) { list.erase(list.begin() + static_cast<std::ptrdiff_t>(ref.index)); });
-  if (!found) return {std::nullopt, ref, "That entry is no longer there."};
+  if (!found) return {std::nullopt, ref, said("That entry is no longer there.")};
   return {std::move(changed), {}, {}};
 }
 
@@ -254,7 +256,7 @@ PlanEdit add_event(const BurnPlan& plan, Lane lane, Time at, std::optional<Time>
     }
     case Lane::dampers: {
       const auto pieces = pieces_for(PlanList::moves, design, library);
-      if (pieces.empty()) return {std::nullopt, {}, "The drawing has no damper or bypass to move."};
+      if (pieces.empty()) return {std::nullopt, {}, said("The drawing has no damper or bypass to move.")};
       Ratio open = 0.0;
       for (const PieceMove& move : plan.moves) {
         if (move.at <= at && move.piece == pieces.front()) open = move.open > Ratio(0.5) ? 0.0 : 1.0;
@@ -270,7 +272,7 @@ PlanEdit add_event(const BurnPlan& plan, Lane lane, Time at, std::optional<Time>
     }
     case Lane::fans: {
       const auto pieces = pieces_for(PlanList::fans, design, library);
-      if (pieces.empty()) return {std::nullopt, {}, "The drawing has no fan to switch."};
+      if (pieces.empty()) return {std::nullopt, {}, said("The drawing has no fan to switch.")};
       const PieceId fan = plan.fans.empty() ? pieces.front() : plan.fans.back().fan;
       return insert(changed, PlanList::fans, changed.fans, FanSwitch{at, fan, 1.0, lasting(usual_fan)});
     }
@@ -287,8 +289,8 @@ PlanEdit add_event(const BurnPlan& plan, Lane lane, Time at, std::optional<Time>
       return insert(changed, PlanList::cuts, changed.cuts, PowerCut{at, lasting(usual_cut)});
     case Lane::outdoors: {
       auto* points = points_of(changed);
-      if (points == nullptr) return {std::nullopt, {}, "Choose points as the outdoor temperature first; then they can be added here."};
-      if (points->size() >= most_points) return {std::nullopt, {}, "This course has too many points to add to by hand."};
+      if (points == nullptr) return {std::nullopt, {}, said("Choose points as the outdoor temperature first; then they can be added here.")};
+      if (points->size() >= most_points) return {std::nullopt, {}, said("This course has too many points to add to by hand.")};
       Temperature level = design.site.outdoor_temperature;
       for (const OutdoorPoint& point : *points) {
         if (point.at <= at) level = point.temperature;

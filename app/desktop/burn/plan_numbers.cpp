@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/burn/plan_numbers.hpp"
 
+#include "app/shared/said.hpp"
 #include "app/shared/typed_text.hpp"
 #include "app/shared/unit_table.hpp"
 
@@ -92,7 +93,7 @@ std::string trimmed(double number, int decimals) {
     text.erase(text.find_last_not_of('0') + 1);
     if (text.back() == '.') text.pop_back();
   }
-  return text == "-0" ? "0" : text;
+  return text == "-0" ? "0" : with_decimal_mark(std::move(text));
 }
 
 Parsed<PlanNumber> failed(std::string message) { return {std::nullopt, {std::move(message)}}; }
@@ -115,12 +116,12 @@ constexpr TypedUnit step_units[] = {{"k", 1.0}, {"c", 1.0}, {"f", 1.0 / 1.8}, {"
 
 /// "1:30" and "1:30:15" are hours first; a number with no unit is minutes, of the clock hours.
 Parsed<PlanNumber> parse_time(std::string_view typed, PlanMeaning meaning) {
-  const std::string wanted = meaning == PlanMeaning::duration ? "45 min, 1 h 30 min or 1:30"
+  const std::string wanted = meaning == PlanMeaning::duration ? said("45 min, 1 h 30 min or 1:30")
                              : meaning == PlanMeaning::clock  ? "17:00"
-                                                              : "1:30 or 90 min";
-  const auto not_understood = [&] { return failed(fmt::format("“{}” is no time: write it like {}.", typed, wanted)); };
+                                                              : said("1:30 or 90 min");
+  const auto not_understood = [&] { return failed(said("“{}” is no time: write it like {}.", typed, wanted)); };
   TypedText text(typed);
-  if (text.at_end()) return failed(fmt::format("Nothing is written: write a time like {}.", wanted));
+  if (text.at_end()) return failed(said("Nothing is written: write a time like {}.", wanted));
   const double sign = text.take_sign();
   double sum = 0.0;
   double colon_unit = 3600.0;
@@ -146,9 +147,9 @@ Parsed<PlanNumber> parse_time(std::string_view typed, PlanMeaning meaning) {
 
 Parsed<PlanNumber> parse_own(std::string_view typed, PlanMeaning meaning, double own, std::span<const TypedUnit> units,
                              std::string_view example) {
-  const auto not_understood = [&] { return failed(fmt::format("“{}” is not understood: write it like {}.", typed, example)); };
+  const auto not_understood = [&] { return failed(said("“{}” is not understood: write it like {}.", typed, example)); };
   TypedText text(typed);
-  if (text.at_end()) return failed(fmt::format("Nothing is written: write it like {}.", example));
+  if (text.at_end()) return failed(said("Nothing is written: write it like {}.", example));
   const double sign = text.take_sign();
   const TypedNumber number = text.take_number();
   if (!number.value) return number.complaint.empty() ? not_understood() : failed(number.complaint);
@@ -198,7 +199,7 @@ std::string clock_text(const BurnPlan& plan, Time at) {
   const auto seconds = static_cast<long>(std::lround(in(plan.begins_at + at, second)));
   const long day = seconds / 86400 + 1;
   const std::string hour_text = fmt::format("{}:{:02}", seconds / 3600 % 24, seconds / 60 % 60);
-  return day > 1 ? fmt::format("day {}, {}", day, hour_text) : hour_text;
+  return day > 1 ? said("day {}, {}", day, hour_text) : hour_text;
 }
 
 std::string wood_text(Mass wood, UnitSystem units) { return show(PlanNumber{wood}, PlanMeaning::wood, units).text(); }
@@ -232,11 +233,11 @@ Shown show(const PlanNumber& number, PlanMeaning meaning, UnitSystem units) {
 Parsed<PlanNumber> parse_plan_number(std::string_view typed, PlanMeaning meaning, UnitSystem units) {
   if (is_time(meaning)) return parse_time(typed, meaning);
   if (meaning == PlanMeaning::wood || meaning == PlanMeaning::starter) {
-    return parse_own(typed, meaning, own_row(meaning, units).si, mass_units, meaning == PlanMeaning::wood ? "4.5 kg or 10 lb" : "400 g or 14 oz");
+    return parse_own(typed, meaning, own_row(meaning, units).si, mass_units, meaning == PlanMeaning::wood ? said("4.5 kg or 10 lb") : said("400 g or 14 oz"));
   }
   if (meaning == PlanMeaning::heating_value) return parse_own(typed, meaning, own_row(meaning, units).si, heating_units, "17 MJ/kg");
   if (meaning == PlanMeaning::step) {
-    return parse_own(typed, meaning, unit_row(Meaning::temperature_step, units).si_per_unit, step_units, "4 K or 7 °F");
+    return parse_own(typed, meaning, unit_row(Meaning::temperature_step, units).si_per_unit, step_units, said("4 K or 7 °F"));
   }
   const KnownField field = known_field(meaning);
   const auto parsed = parse_field(typed, units, field.kind, field.key);

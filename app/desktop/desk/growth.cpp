@@ -4,6 +4,7 @@
 
 #include "app/desktop/desk/board.hpp"
 #include "app/desktop/desk/landmarks.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QCoreApplication>
 
@@ -132,14 +133,14 @@ QString length_words(Length length, const Board& board) {
 
 QString direction_words(const Heading& heading) {
   const Metres unit = unit_of(heading);
-  const char* said = QT_TRANSLATE_NOOP("Desk", "at a slant");
-  if (unit.z > 0.999) said = QT_TRANSLATE_NOOP("Desk", "up");
-  if (unit.z < -0.999) said = QT_TRANSLATE_NOOP("Desk", "down");
-  if (unit.x > 0.999) said = QT_TRANSLATE_NOOP("Desk", "east");
-  if (unit.x < -0.999) said = QT_TRANSLATE_NOOP("Desk", "west");
-  if (unit.y > 0.999) said = QT_TRANSLATE_NOOP("Desk", "north");
-  if (unit.y < -0.999) said = QT_TRANSLATE_NOOP("Desk", "south");
-  return QCoreApplication::translate("Desk", said);
+  const char* said = QT_TR_NOOP("at a slant");
+  if (unit.z > 0.999) said = QT_TR_NOOP("up");
+  if (unit.z < -0.999) said = QT_TR_NOOP("down");
+  if (unit.x > 0.999) said = QT_TR_NOOP("east");
+  if (unit.x < -0.999) said = QT_TR_NOOP("west");
+  if (unit.y > 0.999) said = QT_TR_NOOP("north");
+  if (unit.y < -0.999) said = QT_TR_NOOP("south");
+  return tr(said);
 }
 
 }  // namespace fluewright

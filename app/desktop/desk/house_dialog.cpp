@@ -4,6 +4,7 @@
 
 #include "app/desktop/document.hpp"
 #include "app/desktop/fields/quantity_field.hpp"
+#include "app/drawing/tr.hpp"
 #include "engine/layout/house.hpp"
 
 #include <QCoreApplication>
@@ -20,7 +21,6 @@ namespace fluewright {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("House", text); }
 
 struct Line {
   const char* label;
@@ -30,15 +30,15 @@ struct Line {
 };
 
 constexpr std::array lines{
-    Line{QT_TRANSLATE_NOOP("House", "West wall, inside"), &HouseOutline::west, -50.0, 50.0},
-    Line{QT_TRANSLATE_NOOP("House", "East wall, inside"), &HouseOutline::east, -50.0, 50.0},
-    Line{QT_TRANSLATE_NOOP("House", "South wall, inside"), &HouseOutline::south, -50.0, 50.0},
-    Line{QT_TRANSLATE_NOOP("House", "North wall, inside"), &HouseOutline::north, -50.0, 50.0},
-    Line{QT_TRANSLATE_NOOP("House", "Thickness of walls and roof"), &HouseOutline::wall, 0.02, 2.0},
-    Line{QT_TRANSLATE_NOOP("House", "Ceiling above the floor"), &HouseOutline::ceiling, 1.5, 20.0},
-    Line{QT_TRANSLATE_NOOP("House", "Thickness of the ceiling"), &HouseOutline::ceiling_thickness, 0.02, 2.0},
-    Line{QT_TRANSLATE_NOOP("House", "Eaves above the floor"), &HouseOutline::eaves, 1.5, 30.0},
-    Line{QT_TRANSLATE_NOOP("House", "Ridge above the floor"), &HouseOutline::ridge, 1.5, 30.0},
+    Line{QT_TR_NOOP("West wall, inside"), &HouseOutline::west, -50.0, 50.0},
+    Line{QT_TR_NOOP("East wall, inside"), &HouseOutline::east, -50.0, 50.0},
+    Line{QT_TR_NOOP("South wall, inside"), &HouseOutline::south, -50.0, 50.0},
+    Line{QT_TR_NOOP("North wall, inside"), &HouseOutline::north, -50.0, 50.0},
+    Line{QT_TR_NOOP("Thickness of walls and roof"), &HouseOutline::wall, 0.02, 2.0},
+    Line{QT_TR_NOOP("Ceiling above the floor"), &HouseOutline::ceiling, 1.5, 20.0},
+    Line{QT_TR_NOOP("Thickness of the ceiling"), &HouseOutline::ceiling_thickness, 0.02, 2.0},
+    Line{QT_TR_NOOP("Eaves above the floor"), &HouseOutline::eaves, 1.5, 30.0},
+    Line{QT_TR_NOOP("Ridge above the floor"), &HouseOutline::ridge, 1.5, 30.0},
 };
 
 bool stands(const HouseOutline& house) {
@@ -64,11 +64,10 @@ void ask_for_house(Document& document, QWidget* parent) {
   HouseOutline house = base.building.value_or(house_around(document.geometries(), clearance));
   QDialog dialog(parent);
   dialog.setObjectName(QStringLiteral("house"));
-  dialog.setWindowTitle(tr(QT_TRANSLATE_NOOP("House", "The house around it")));
+  dialog.setWindowTitle(tr("The house around it"));
   auto* column = new QVBoxLayout(&dialog);
-  auto* words = new QLabel(tr(QT_TRANSLATE_NOOP(
-      "House", "It is drawn behind the path, and the path check tells where a pipe goes through it without a passage. The "
-               "answer does not depend on it.")));
+  auto* words = new QLabel(tr("It is drawn behind the path, and the path check tells where a pipe goes through it without a passage. The "
+               "answer does not depend on it."));
   words->setWordWrap(true);
   column->addWidget(words);
   std::vector<QuantityField*> fields;
@@ -89,7 +88,7 @@ void ask_for_house(Document& document, QWidget* parent) {
       HouseOutline changed = house;
       changed.*member = std::get<Length>(value);
       if (!stands(changed)) {
-        field->explain(tr(QT_TRANSLATE_NOOP("House", "Then the house would not stand: opposite walls or eaves and ridge change places.")));
+        field->explain(tr("Then the house would not stand: opposite walls or eaves and ridge change places."));
         return;
       }
       house = changed;
@@ -97,8 +96,8 @@ void ask_for_house(Document& document, QWidget* parent) {
     });
   }
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-  QPushButton* draw = buttons->addButton(tr(QT_TRANSLATE_NOOP("House", "&Draw it")), QDialogButtonBox::AcceptRole);
-  QPushButton* none = buttons->addButton(tr(QT_TRANSLATE_NOOP("House", "&No house")), QDialogButtonBox::DestructiveRole);
+  QPushButton* draw = buttons->addButton(tr("&Draw it"), QDialogButtonBox::AcceptRole);
+  QPushButton* none = buttons->addButton(tr("&No house"), QDialogButtonBox::DestructiveRole);
   draw->setObjectName(QStringLiteral("draw"));
   draw->setDefault(true);
   none->setEnabled(base.building.has_value());
@@ -119,8 +118,8 @@ void ask_for_house(Document& document, QWidget* parent) {
   if (!accepted) return;
   Design changed = base;
   changed.building = taken_away ? std::nullopt : std::optional(house);
-  document.commit(std::move(changed), taken_away ? tr(QT_TRANSLATE_NOOP("House", "Take the house away"))
-                                                 : tr(QT_TRANSLATE_NOOP("House", "Draw the house")));
+  document.commit(std::move(changed), taken_away ? tr("Take the house away")
+                                                 : tr("Draw the house"));
 }
 
 }  // namespace fluewright

@@ -4,6 +4,7 @@
 
 #include "app/desktop/desk/piece_painter.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QCoreApplication>
 #include <QLineF>
@@ -43,17 +44,17 @@ PipeDrawing::Symbol symbol_of(const PieceType& type) {
 
 const char* name_of(PipeDrawing::Symbol symbol) {
   switch (symbol) {
-    case PipeDrawing::Symbol::pipe: return QT_TRANSLATE_NOOP("Desk", "pipe or channel");
-    case PipeDrawing::Symbol::joint: return QT_TRANSLATE_NOOP("Desk", "joint");
-    case PipeDrawing::Symbol::flow: return QT_TRANSLATE_NOOP("Desk", "way of the gas");
-    case PipeDrawing::Symbol::reducer: return QT_TRANSLATE_NOOP("Desk", "reducer");
-    case PipeDrawing::Symbol::blank: return QT_TRANSLATE_NOOP("Desk", "capped end");
-    case PipeDrawing::Symbol::branch: return QT_TRANSLATE_NOOP("Desk", "branch");
-    case PipeDrawing::Symbol::damper: return QT_TRANSLATE_NOOP("Desk", "damper");
-    case PipeDrawing::Symbol::fan: return QT_TRANSLATE_NOOP("Desk", "fan");
-    case PipeDrawing::Symbol::body: return QT_TRANSLATE_NOOP("Desk", "barrel, bell or box");
-    case PipeDrawing::Symbol::head: return QT_TRANSLATE_NOOP("Desk", "stack head");
-    case PipeDrawing::Symbol::inlet: return QT_TRANSLATE_NOOP("Desk", "air comes in");
+    case PipeDrawing::Symbol::pipe: return QT_TR_NOOP("pipe or channel");
+    case PipeDrawing::Symbol::joint: return QT_TR_NOOP("joint");
+    case PipeDrawing::Symbol::flow: return QT_TR_NOOP("way of the gas");
+    case PipeDrawing::Symbol::reducer: return QT_TR_NOOP("reducer");
+    case PipeDrawing::Symbol::blank: return QT_TR_NOOP("capped end");
+    case PipeDrawing::Symbol::branch: return QT_TR_NOOP("branch");
+    case PipeDrawing::Symbol::damper: return QT_TR_NOOP("damper");
+    case PipeDrawing::Symbol::fan: return QT_TR_NOOP("fan");
+    case PipeDrawing::Symbol::body: return QT_TR_NOOP("barrel, bell or box");
+    case PipeDrawing::Symbol::head: return QT_TR_NOOP("stack head");
+    case PipeDrawing::Symbol::inlet: return QT_TR_NOOP("air comes in");
   }
   return "";
 }
@@ -207,7 +208,7 @@ QRectF PipeDrawing::paint_legend(double bottom) {
   const double row = painter_.fontMetrics().height() + 5.0;
   double width = 0.0;
   for (const Symbol kind : shown) {
-    width = std::max(width, 1.0 * painter_.fontMetrics().horizontalAdvance(QCoreApplication::translate("Desk", name_of(kind))));
+    width = std::max(width, 1.0 * painter_.fontMetrics().horizontalAdvance(tr(name_of(kind))));
   }
   const QRectF box(12.0, bottom - row * static_cast<double>(shown.size()) - 10.0, width + 50.0, row * static_cast<double>(shown.size()) + 6.0);
   painter_.setPen(QPen(theme().inks.hairline, 1.0));
@@ -220,7 +221,7 @@ QRectF PipeDrawing::paint_legend(double bottom) {
     symbol(kind, QPointF(box.left() + 20.0, y + 0.5 * row), QPointF(1.0, 0.0));
     painter_.setPen(theme().inks.faint_ink);
     painter_.drawText(QRectF(box.left() + 40.0, y, width + 4.0, row), Qt::AlignLeft | Qt::AlignVCenter,
-                      QCoreApplication::translate("Desk", name_of(kind)));
+                      tr(name_of(kind)));
     y += row;
   }
   return box;

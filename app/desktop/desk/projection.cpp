@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/desk/projection.hpp"
 
+#include "app/drawing/tr.hpp"
+
 #include <QCoreApplication>
 
 #include <cmath>
@@ -110,13 +112,13 @@ std::optional<double> Projection::along(const Heading& heading, const Metres& fr
 QString title_of(ViewKind kind) {
   const char* title = "";
   switch (kind) {
-    case ViewKind::plan: title = QT_TRANSLATE_NOOP("Desk", "Plan"); break;
-    case ViewKind::front: title = QT_TRANSLATE_NOOP("Desk", "Elevation from the south"); break;
-    case ViewKind::side: title = QT_TRANSLATE_NOOP("Desk", "Elevation from the east"); break;
-    case ViewKind::unrolled: title = QT_TRANSLATE_NOOP("Desk", "Elevation along the path"); break;
-    case ViewKind::isometric: title = QT_TRANSLATE_NOOP("Desk", "Isometric"); break;
+    case ViewKind::plan: title = QT_TR_NOOP("Plan"); break;
+    case ViewKind::front: title = QT_TR_NOOP("Elevation from the south"); break;
+    case ViewKind::side: title = QT_TR_NOOP("Elevation from the east"); break;
+    case ViewKind::unrolled: title = QT_TR_NOOP("Elevation along the path"); break;
+    case ViewKind::isometric: title = QT_TR_NOOP("Isometric"); break;
   }
-  return QCoreApplication::translate("Desk", title);
+  return tr(title);
 }
 
 }  // namespace fluewright

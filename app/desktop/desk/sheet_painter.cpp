@@ -4,6 +4,7 @@
 
 #include "app/desktop/desk/ruler_painter.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -35,7 +36,6 @@ double step_of_at_least(double pixels, double scale, UnitSystem units) {
   return steps(units).back();
 }
 
-QString words(const char* text) { return QCoreApplication::translate("Desk", text); }
 
 QFont title_font() {
   QFont font = type(TypeRole::caption);
@@ -126,8 +126,8 @@ void SheetPainter::paint_floor() {
 
 void SheetPainter::paint_levels() {
   const Room& room = document_.design().room;
-  paint_level(room.neutral_plane, words("neutral plane"));
-  paint_level(room.house_height, words("top of the house"));
+  paint_level(room.neutral_plane, tr("neutral plane"));
+  paint_level(room.house_height, tr("top of the house"));
   // Heights along the left edge at the strong lines.
   const double step = strong_step(camera_.scale(), document_.units());
   const QRectF sight = camera_.in_sight();
@@ -161,7 +161,7 @@ void SheetPainter::paint_furniture() {
 }
 
 QString SheetPainter::title(ViewKind kind) {
-  return kind != ViewKind::plan && kind != ViewKind::isometric ? words("Elevation") : title_of(kind);
+  return kind != ViewKind::plan && kind != ViewKind::isometric ? tr("Elevation") : title_of(kind);
 }
 
 double SheetPainter::title_end(ViewKind kind) { return edge + QFontMetricsF(title_font()).horizontalAdvance(title(kind)); }
@@ -221,13 +221,13 @@ void SheetPainter::paint_axes() {
     const char* letter;
   };
   const bool rolled_out = projection_.kind() == ViewKind::unrolled;
-  for (const Axis& axis : {Axis{{1, 0, 0}, rolled_out ? "\xe2\x86\x92" : "E"}, Axis{{0, 1, 0}, "N"}, Axis{{0, 0, 1}, QT_TRANSLATE_NOOP("Desk", "up")}}) {
+  for (const Axis& axis : {Axis{{1, 0, 0}, rolled_out ? "\xe2\x86\x92" : QT_TR_NOOP("E")}, Axis{{0, 1, 0}, QT_TR_NOOP("N")}, Axis{{0, 0, 1}, QT_TR_NOOP("up")}}) {
     const QPointF step = projection_.on_sheet(axis.along);
     if (std::hypot(step.x(), step.y()) < 1e-6) continue;
     const QPointF tip(step.x() * 17.0, -step.y() * 17.0);
     painter_.setPen(QPen(inks.faint_ink, 1.1));
     painter_.drawLine(centre, centre + tip);
-    painter_.drawText(QRectF(centre + tip * 1.55 - QPointF(12.0, 8.0), QSizeF(24.0, 16.0)), Qt::AlignCenter, words(axis.letter));
+    painter_.drawText(QRectF(centre + tip * 1.55 - QPointF(12.0, 8.0), QSizeF(24.0, 16.0)), Qt::AlignCenter, tr(axis.letter));
   }
 }
 
@@ -241,7 +241,7 @@ void SheetPainter::paint_compass(QPointF centre) {
   painter_.setBrush(inks.paper);
   painter_.drawPolygon(QPolygonF{centre + QPointF(0, -15), centre + QPointF(-4.5, 4), centre + QPointF(0, 0.5)});
   painter_.setFont(type(TypeRole::caption));
-  painter_.drawText(QRectF(centre + QPointF(-10.0, 12.0), QSizeF(20.0, 14.0)), Qt::AlignCenter, words("N"));
+  painter_.drawText(QRectF(centre + QPointF(-10.0, 12.0), QSizeF(20.0, 14.0)), Qt::AlignCenter, tr("N"));
 }
 
 }  // namespace fluewright

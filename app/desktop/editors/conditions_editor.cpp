@@ -3,6 +3,8 @@
 #include "app/desktop/editors/conditions_editor.hpp"
 
 #include "app/desktop/fields/make_field.hpp"
+#include "app/desktop/language/language.hpp"
+#include "app/drawing/tr.hpp"
 #include "engine/layout/conditions.hpp"
 
 namespace fluewright {
@@ -27,7 +29,7 @@ ConditionsEditor::ConditionsEditor(Document& document, std::string_view group, Q
       Design design = document_.design();
       condition.set(design, value);
       document_.commit(std::move(design),
-                       QStringLiteral("Set %1").arg(QString::fromStdString(field->spec().label).toLower()), key);
+                       tr("Set %1").arg(inside_sentence(QString::fromStdString(field->spec().label))), key);
     });
   }
   connect(&document_, &Document::changed, this, &ConditionsEditor::refresh);

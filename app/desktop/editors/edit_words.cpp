@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/editors/edit_words.hpp"
 
+#include "app/drawing/tr.hpp"
+
 #include <array>
 #include <cmath>
 
@@ -10,48 +12,48 @@ namespace fluewright {
 QString refusal_sentence(Refusal refusal) {
   switch (refusal) {
     case Refusal::too_short:
-      return QStringLiteral("There is no room for that: the run is too short.");
+      return tr("There is no room for that: the run is too short.");
     case Refusal::not_an_open_end:
-      return QStringLiteral("That end is already joined to something.");
+      return tr("That end is already joined to something.");
     case Refusal::not_a_run:
-      return QStringLiteral("Only a straight run can be split or stretched.");
+      return tr("Only a straight run can be split or stretched.");
     case Refusal::does_not_fit:
-      return QStringLiteral("The pieces on either side could not meet any more.");
+      return tr("The pieces on either side could not meet any more.");
     case Refusal::unknown_piece:
-      return QStringLiteral("That piece is no longer on the drawing.");
+      return tr("That piece is no longer on the drawing.");
     case Refusal::unknown_type:
-      return QStringLiteral("The catalogue has no such piece.");
+      return tr("The catalogue has no such piece.");
     case Refusal::out_of_range:
-      return QStringLiteral("That is outside the allowed range.");
+      return tr("That is outside the allowed range.");
   }
   return {};
 }
 
 QString heading_words(const Heading& heading) {
   const double elevation = in(heading.elevation, degree);
-  if (elevation > 89.0) return QStringLiteral("up");
-  if (elevation < -89.0) return QStringLiteral("down");
-  static const std::array names{
-      QStringLiteral("east"), QStringLiteral("north-east"), QStringLiteral("north"), QStringLiteral("north-west"),
-      QStringLiteral("west"), QStringLiteral("south-west"), QStringLiteral("south"), QStringLiteral("south-east")};
+  if (elevation > 89.0) return tr("up");
+  if (elevation < -89.0) return tr("down");
+  const std::array names{
+      tr("east"), tr("north-east"), tr("north"), tr("north-west"),
+      tr("west"), tr("south-west"), tr("south"), tr("south-east")};
   const double eighths = in(heading.azimuth, degree) / 45.0;
   const auto place = static_cast<std::size_t>(((std::lround(eighths) % 8) + 8) % 8);
-  QString words = QStringLiteral("to the %1").arg(names[place]);
-  if (elevation > 1.0) words += QStringLiteral(", rising");
-  if (elevation < -1.0) words += QStringLiteral(", falling");
+  QString words = tr("to the %1").arg(names[place]);
+  if (elevation > 1.0) words += tr(", rising");
+  if (elevation < -1.0) words += tr(", falling");
   return words;
 }
 
 QString turn_word(Turn turn) {
   switch (turn) {
     case Turn::left:
-      return QStringLiteral("Left");
+      return tr("Left");
     case Turn::right:
-      return QStringLiteral("Right");
+      return tr("Right");
     case Turn::up:
-      return QStringLiteral("Up");
+      return tr("Up");
     case Turn::down:
-      return QStringLiteral("Down");
+      return tr("Down");
   }
   return {};
 }

@@ -6,6 +6,7 @@
 #include "app/desktop/editors/conditions_editor.hpp"
 #include "app/desktop/editors/fire_extras.hpp"
 #include "app/desktop/editors/piece_editor.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QTabBar>
 
@@ -16,19 +17,19 @@ EditorTabs::EditorTabs(Document& document, QWidget* parent) : QTabWidget(parent)
   setDocumentMode(true);
   auto* fire_sheet = new ConditionsEditor(document, "fire.");
   new FireExtras(document, *fire_sheet);
-  addTab(new PieceEditor(document), QStringLiteral("Piece"));
-  addTab(new ConditionsEditor(document, "site."), QStringLiteral("Site"));
-  addTab(new ConditionsEditor(document, "room."), QStringLiteral("House"));
-  addTab(fire_sheet, QStringLiteral("Fire"));
+  addTab(new PieceEditor(document), tr("Piece"));
+  addTab(new ConditionsEditor(document, "site."), tr("Site"));
+  addTab(new ConditionsEditor(document, "room."), tr("House"));
+  addTab(fire_sheet, tr("Fire"));
   addTab(new TrialPanel(document), tr("What if"));
-  setTabToolTip(piece, QStringLiteral("The selected piece"));
-  setTabToolTip(site, QStringLiteral("Altitude, weather and wind"));
-  setTabToolTip(house, QStringLiteral("The room, the house's leaks and fans"));
-  setTabToolTip(fire, QStringLiteral("Wood, burn rate and air"));
+  setTabToolTip(piece, tr("The selected piece"));
+  setTabToolTip(site, tr("Altitude, weather and wind"));
+  setTabToolTip(house, tr("The room, the house's leaks and fans"));
+  setTabToolTip(fire, tr("Wood, burn rate and air"));
   setTabToolTip(trial, tr("Other conditions tried out, the design left as it is"));
   tabBar()->setExpanding(true);
-  setAccessibleName(QStringLiteral("Editors"));
-  tabBar()->setAccessibleName(QStringLiteral("Editors"));
+  setAccessibleName(tr("Editors"));
+  tabBar()->setAccessibleName(tr("Editors"));
   connect(&document, &Document::selection_changed, this, [this, &document] {
     if (!document.selected().empty()) setCurrentIndex(piece);
   });

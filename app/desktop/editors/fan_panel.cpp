@@ -7,6 +7,8 @@
 #include "app/desktop/fields/field_words.hpp"
 #include "app/desktop/fields/make_field.hpp"
 #include "app/desktop/fields/text_field.hpp"
+#include "app/desktop/language/language.hpp"
+#include "app/drawing/tr.hpp"
 #include "engine/layout/edit.hpp"
 
 #include <QHBoxLayout>
@@ -35,11 +37,11 @@ QString text(const Shown& shown) { return QString::fromStdString(shown.text()); 
 FieldSpec name_spec() {
   FieldSpec spec;
   spec.key = "fan_name";
-  spec.label = "Sheet's name";
-  spec.help = "What you call this data sheet; pieces with a fan offer it.";
+  spec.label = said("Sheet's name");
+  spec.help = said("What you call this data sheet; pieces with a fan offer it.");
   spec.fallback = std::string{};
   spec.kind = FieldKind::choice;
-  spec.citation = {"your own data sheet", Standing::chosen};
+  spec.citation = {said("your own data sheet"), Standing::chosen};
   return spec;
 }
 
@@ -71,18 +73,18 @@ FanPanel::FanPanel(Document& document, FieldSheet& sheet)
       plot_(new FanPlot),
       today_(new QLabel),
       source_(new QLabel),
-      own_(new QPushButton(QStringLiteral("Write my own data sheet"))),
+      own_(new QPushButton(tr("Write my own data sheet"))),
       writing_(new QWidget),
       name_(new TextField(name_spec())),
       points_(new QTableWidget(0, 2)),
       complaint_(new QLabel),
-      add_(new QPushButton(QStringLiteral("Add point"))),
-      remove_(new QPushButton(QStringLiteral("Remove point"))) {
+      add_(new QPushButton(tr("Add point"))),
+      remove_(new QPushButton(tr("Remove point"))) {
   setObjectName(QStringLiteral("fan_panel"));
   speed_->setRange(0, 100);
   speed_->setPageStep(10);
   speed_->setObjectName(QStringLiteral("fan_speed"));
-  speed_->setAccessibleName(QStringLiteral("Fan speed"));
+  speed_->setAccessibleName(tr("Fan speed"));
   speed_words_->setProperty("role", "caption");
   for (QLabel* words : {today_, source_}) {
     words->setWordWrap(true);
@@ -97,7 +99,7 @@ FanPanel::FanPanel(Document& document, FieldSheet& sheet)
   own_->setObjectName(QStringLiteral("fan_own"));
 
   points_->setObjectName(QStringLiteral("fan_points"));
-  points_->setAccessibleName(QStringLiteral("Points of the fan curve"));
+  points_->setAccessibleName(tr("Points of the fan curve"));
   points_->verticalHeader()->hide();
   points_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   points_->horizontalHeader()->setFixedHeight(fontMetrics().lineSpacing() + fontMetrics().lineSpacing() / 2);
@@ -109,7 +111,7 @@ FanPanel::FanPanel(Document& document, FieldSheet& sheet)
   auto* slider = new QWidget;
   auto* line = new QHBoxLayout(slider);
   line->setContentsMargins(0, 0, 0, 0);
-  auto* title = new QLabel(QStringLiteral("Speed"));
+  auto* title = new QLabel(tr("Speed"));
   title->setBuddy(speed_);
   line->addWidget(title);
   line->addWidget(speed_, 1);
@@ -136,7 +138,7 @@ FanPanel::FanPanel(Document& document, FieldSheet& sheet)
       if (own == nullptr) return;
       FanSheet changed = *own;
       entry.set(changed, value);
-      change_sheet(changed, QStringLiteral("Set %1 of the fan").arg(QString::fromStdString(field->spec().label).toLower()),
+      change_sheet(changed, tr("Set %1 of the fan").arg(inside_sentence(QString::fromStdString(field->spec().label))),
                    key);
     });
   }
@@ -161,7 +163,7 @@ FanPanel::FanPanel(Document& document, FieldSheet& sheet)
     if (own == nullptr) return;
     FanSheet changed = *own;
     changed.name = std::get<std::string>(value);
-    change_sheet(changed, QStringLiteral("Name the fan's sheet"), key);
+    change_sheet(changed, tr("Name the fan's sheet"), key);
   });
 }
 
@@ -198,7 +200,7 @@ void FanPanel::show_speed(const PieceView& view) {
   // Not while it is being pulled: the hand is ahead of the answer.
   if (!speed_->isSliderDown()) speed_->setValue(static_cast<int>(std::lround(speed.value() * 100.0)));
   speed_->setEnabled(!document_.read_only());
-  speed_words_->setText(speed > 0.0 ? text(fluewright::show(speed, document_.units(), Meaning::share)) : QStringLiteral("off"));
+  speed_words_->setText(speed > 0.0 ? text(fluewright::show(speed, document_.units(), Meaning::share)) : tr("off"));
 }
 
 void FanPanel::show_curve(const PieceView& view) {
@@ -211,11 +213,11 @@ void FanPanel::show_curve(const PieceView& view) {
   });
   FanPlot::Picture picture{{FanCurve{sheet}, view.ratio("speed"), true, false}, sheet.reference_density,
                            Section::circle(view.length("bore")).area(), std::nullopt, units};
-  QString words = QStringLiteral("Not on a path with a fire yet: the curve is for the sheet's own gas.");
+  QString words = tr("Not on a path with a fire yet: the curve is for the sheet's own gas.");
   if (answer != answers.end()) {
     picture.gas = answer->state.density;
     picture.flow = answer->state.flow;
-    words = QStringLiteral("Now %1 at %2, %3. Gas up to %4 (rated %5), motor %6 (rated %7). Line: at this speed in this gas; "
+    words = tr("Now %1 at %2, %3. Gas up to %4 (rated %5), motor %6 (rated %7). Line: at this speed in this gas; "
                            "dots: the sheet.")
                 .arg(text(fluewright::show(answer->state.effect.head - answer->state.effect.loss, units)),
                      text(fluewright::show(answer->state.flow, units)),
@@ -278,7 +280,7 @@ void FanPanel::set_speed(int percent) {
   const EditResult result =
       set_field(document_.design(), document_.library(), piece_, "speed", Ratio{static_cast<double>(percent) / 100.0});
   if (!result.design) return;
-  document_.commit(*result.design, QStringLiteral("Set speed"),
+  document_.commit(*result.design, tr("Set speed"),
                    QStringLiteral("fan speed %1").arg(QString::fromStdString(piece_)));
 }
 
@@ -288,12 +290,12 @@ void FanPanel::make_own() {
   Design design = document_.design();
   FanSheet own = *sheet;
   own.id = fresh_fan_id(design, document_.library());
-  own.name = "My fan";
+  own.name = said("My fan");
   own.citation = {};
   own.citation.standing = Standing::chosen;
   design.fans.push_back(own);
   design.piece(piece_)->fields.insert_or_assign("fan", own.id);
-  document_.commit(std::move(design), QStringLiteral("Write own data sheet"));
+  document_.commit(std::move(design), tr("Write own data sheet"));
 }
 
 void FanPanel::cell_changed(QTableWidgetItem* item) {
@@ -304,9 +306,9 @@ void FanPanel::cell_changed(QTableWidgetItem* item) {
   const auto parsed = parse_field(item->text().trimmed().toStdString(), document_.units(), spec.kind, spec.key);
   if (!parsed.value) return complain(QString::fromStdString(parsed.failure.message));
   if (!is_allowed(spec, *parsed.value)) {
-    return complain(QStringLiteral("Point %1, %2: %3 is outside the allowed range of %4, so it is not used")
+    return complain(tr("Point %1, %2: %3 is outside the allowed range of %4, so it is not used")
                         .arg(item->row() + 1)
-                        .arg(QString::fromStdString(spec.label).toLower(),
+                        .arg(inside_sentence(QString::fromStdString(spec.label)),
                              value_text(spec, *parsed.value, document_.units()), allowed_words(spec, document_.units())));
   }
   if (is_flow) {
@@ -323,19 +325,19 @@ void FanPanel::use_points() {
   if (own == nullptr) return;
   for (std::size_t i = 1; i < draft_.size(); ++i) {
     if (draft_[i].flow > draft_[i - 1].flow) continue;
-    return complain(QStringLiteral("Point %1, flow: %2 is not above the %3 of the point before, so the sheet still has its "
+    return complain(tr("Point %1, flow: %2 is not above the %3 of the point before, so the sheet still has its "
                                    "old points")
                         .arg(i + 1)
                         .arg(text(fluewright::show(draft_[i].flow, document_.units())),
                              text(fluewright::show(draft_[i - 1].flow, document_.units()))));
   }
   if (!makes_a_curve(draft_)) {
-    return complain(QStringLiteral("Every head is 0: at least one must be more, so the sheet still has its old points"));
+    return complain(tr("Every head is 0: at least one must be more, so the sheet still has its old points"));
   }
   complain({});
   FanSheet changed = *own;
   changed.points = draft_;
-  change_sheet(changed, QStringLiteral("Set points of the fan"), {});
+  change_sheet(changed, tr("Set points of the fan"), {});
 }
 
 void FanPanel::add_point() {
@@ -351,7 +353,7 @@ void FanPanel::add_point() {
 
 void FanPanel::remove_point() {
   const int row = points_->currentRow() >= 0 ? points_->currentRow() : points_->rowCount() - 1;
-  if (row == 0) return complain(QStringLiteral("The first point is the head at no flow; a curve begins there"));
+  if (row == 0) return complain(tr("The first point is the head at no flow; a curve begins there"));
   if (draft_.size() <= static_cast<std::size_t>(least_points)) return;
   draft_.erase(draft_.begin() + row);
   use_points();

@@ -4,6 +4,7 @@
 
 #include "app/desktop/plot/plot_axes.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QEvent>
 #include <QVBoxLayout>
@@ -97,7 +98,7 @@ struct FanPlot::Drawing {
 
 FanPlot::FanPlot(QWidget* parent) : QWidget(parent), drawing_(std::make_unique<Drawing>(this)) {
   setObjectName(QStringLiteral("fan_plot"));
-  setAccessibleName(QStringLiteral("Fan curve"));
+  setAccessibleName(tr("Fan curve"));
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(&drawing_->plot);

@@ -5,6 +5,7 @@
 #include "app/desktop/fields/field.hpp"
 #include "app/desktop/fields/field_words.hpp"
 #include "app/desktop/fields/scroll_column.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QFrame>
 #include <QLabel>
@@ -27,7 +28,7 @@ FieldSheet::FieldSheet(QWidget* parent)
   scroll_->setFocusPolicy(Qt::NoFocus);
 
   note_->setObjectName(QStringLiteral("sheet_note"));
-  note_->setAccessibleName(QStringLiteral("About this field"));
+  note_->setAccessibleName(tr("About this field"));
   note_->setWordWrap(true);
   note_->setTextFormat(Qt::PlainText);
   note_->setAlignment(Qt::AlignTop | Qt::AlignLeft);

@@ -7,6 +7,7 @@
 #include "app/desktop/fields/field_words.hpp"
 #include "app/desktop/fields/pick_field.hpp"
 #include "app/desktop/fields/quantity_field.hpp"
+#include "app/drawing/tr.hpp"
 #include "engine/layout/edit.hpp"
 
 #include <algorithm>
@@ -22,8 +23,8 @@ constexpr std::string_view moisture_key = "fire.moisture";
 FieldSpec moisture_words_spec() {
   FieldSpec spec;
   spec.key = "moisture_words";
-  spec.label = "Moisture in words";
-  spec.help = "Picking a word puts its usual moisture into the field above.";
+  spec.label = said("Moisture in words");
+  spec.help = said("Picking a word puts its usual moisture into the field above.");
   spec.kind = FieldKind::choice;
   spec.fallback = std::string{};
   return spec;
@@ -58,7 +59,7 @@ FireExtras::FireExtras(Document& document, ConditionsEditor& sheet)
       if (state.id != std::get<std::string>(value)) continue;
       Design design = document_.design();
       design.fire.moisture = state.usual;
-      document_.commit(std::move(design), QStringLiteral("Set moisture"), key);
+      document_.commit(std::move(design), tr("Set moisture"), key);
     }
   });
   connect(&document_, &Document::changed, this, &FireExtras::refresh);
@@ -84,7 +85,7 @@ void FireExtras::show_usual_burn_rate() {
       });
   const QString at = QString::fromStdString(show(nearest->bore, document_.units()).text());
   field->set_usual(FieldValue{nearest->low}, FieldValue{nearest->high}, nearest->citation,
-                   QStringLiteral("at %1").arg(at));
+                   tr("at %1").arg(at));
   field->show_value(FieldValue{document_.design().fire.burn_rate}, document_.units());
 }
 
@@ -106,7 +107,7 @@ void FireExtras::show_moisture_words() {
       nearest = away;
     }
   }
-  options.append({QString(), QStringLiteral("(between the usual words)")});
+  options.append({QString(), tr("(between the usual words)")});
   moisture_words_->set_options(options);
   moisture_words_->show_value(FieldValue{now}, units);
   moisture_words_->set_read_only(document_.read_only());
@@ -137,14 +138,14 @@ void FireExtras::show_choke() {
       choke_->deleteLater();
     }
     FieldSpec spec = *type->field(choke_key);
-    spec.label = "Inlet choke: " + spec.label;
+    spec.label = said("Inlet choke: {}", spec.label);
     choke_ = new QuantityField(spec, sheet_.body());
     choke_type_ = type->id;
     sheet_.add(choke_, sheet_.field("fire.unburned_share"));
     connect(choke_, &Field::asked, this, [this](const FieldValue& value, const QString& key) {
       const EditResult result = set_field(document_.design(), document_.library(), feed_, choke_key, value);
       if (result.design)
-        document_.commit(*result.design, QStringLiteral("Set inlet choke"), key);
+        document_.commit(*result.design, tr("Set inlet choke"), key);
       else
         choke_->explain(refusal_sentence(result.refusal));
     });

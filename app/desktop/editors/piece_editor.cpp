@@ -8,6 +8,8 @@
 #include "app/desktop/fields/make_field.hpp"
 #include "app/desktop/fields/pick_field.hpp"
 #include "app/desktop/fields/text_field.hpp"
+#include "app/desktop/language/language.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 #include "engine/layout/edit.hpp"
 #include "engine/pieces/shape.hpp"
@@ -34,7 +36,7 @@ FieldSpec words_spec(std::string key, std::string label, std::string help, Field
   spec.help = std::move(help);
   spec.kind = kind;
   spec.fallback = std::string{};
-  spec.citation = {"your drawing", Standing::chosen};
+  spec.citation = {said("your drawing"), Standing::chosen};
   return spec;
 }
 
@@ -66,17 +68,17 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
       title_(new QLabel),
       summary_(new QLabel),
       type_(new PickField(
-          words_spec("type", "Kind", "Put another piece of the same family in its place; the path stays connected."))),
-      turn_(new PickField(words_spec("turn", "Turns", "Which way the gas, or the branch, leaves the piece."))),
+          words_spec("type", said("Kind"), said("Put another piece of the same family in its place; the path stays connected.")))),
+      turn_(new PickField(words_spec("turn", said("Turns"), said("Which way the gas, or the branch, leaves the piece.")))),
       fan_(new FanPanel(document, *sheet_)),
       name_(new TextField(
-          words_spec("label", "Own name", "What you call this piece; it stands on the drawing and on the sheet."))),
-      notes_label_(new QLabel(QStringLiteral("Notes"))),
+          words_spec("label", said("Own name"), said("What you call this piece; it stands on the drawing and on the sheet.")))),
+      notes_label_(new QLabel(tr("Notes"))),
       notes_(new QPlainTextEdit),
-      remove_(new QPushButton(QStringLiteral("Take out"))) {
+      remove_(new QPushButton(tr("Take out"))) {
   setObjectName(QStringLiteral("piece_editor"));
   nothing_->setText(
-      QStringLiteral("No piece is selected.\n\nClick a piece on the drawing, on the plot or in the list of "
+      tr("No piece is selected.\n\nClick a piece on the drawing, on the plot or in the list of "
                      "findings: its sizes, walls and surroundings can be changed here."));
   nothing_->setWordWrap(true);
   nothing_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -88,13 +90,13 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
   title_->setWordWrap(true);
   summary_->setWordWrap(true);
   summary_->setProperty("role", "caption");
-  notes_->setAccessibleName(QStringLiteral("Notes"));
-  notes_->setPlaceholderText(QStringLiteral("Anything worth remembering about this piece"));
+  notes_->setAccessibleName(tr("Notes"));
+  notes_->setPlaceholderText(tr("Anything worth remembering about this piece"));
   notes_->setFixedHeight(4 * fontMetrics().lineSpacing());
   notes_->setTabChangesFocus(true);
   notes_->installEventFilter(this);
   notes_label_->setBuddy(notes_);
-  remove_->setToolTip(QStringLiteral("Take this piece out of the path (Del on the drawing)"));
+  remove_->setToolTip(tr("Take this piece out of the path (Del on the drawing)"));
   remove_->setAutoDefault(false);
 
   sheet_->add(title_);
@@ -118,11 +120,11 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
     const auto& id = std::get<std::string>(value);
     const PieceType* type = library.piece_type(id);
     apply(set_type(document_.design(), library, shown_piece_, id),
-          QStringLiteral("Change to %1").arg(type ? QString::fromStdString(type->name) : QString()), key, type_);
+          tr("Change to %1").arg(type ? QString::fromStdString(type->name) : QString()), key, type_);
   });
   connect(turn_, &Field::asked, this, [this, &library](const FieldValue& value, const QString& key) {
     const auto place = static_cast<std::size_t>(QString::fromStdString(std::get<std::string>(value)).toUInt());
-    apply(set_turn(document_.design(), library, shown_piece_, turns.at(place)), QStringLiteral("Turn piece"), key,
+    apply(set_turn(document_.design(), library, shown_piece_, turns.at(place)), tr("Turn piece"), key,
           turn_);
   });
   connect(name_, &Field::asked, this, [this](const FieldValue& value, const QString& key) {
@@ -130,10 +132,10 @@ PieceEditor::PieceEditor(Document& document, QWidget* parent)
     Piece* piece = design.piece(shown_piece_);
     if (!piece) return;
     piece->label = std::get<std::string>(value);
-    document_.commit(std::move(design), QStringLiteral("Name piece"), key);
+    document_.commit(std::move(design), tr("Name piece"), key);
   });
   connect(remove_, &QPushButton::clicked, this, [this, &library] {
-    apply(remove_piece(document_.design(), library, shown_piece_), QStringLiteral("Take out %1").arg(title_->text()),
+    apply(remove_piece(document_.design(), library, shown_piece_), tr("Take out %1").arg(title_->text()),
           {}, name_);
   });
   connect(&document_, &Document::changed, this, &PieceEditor::refresh);
@@ -178,14 +180,14 @@ void PieceEditor::rebuild(const Piece& piece, const PieceType& type) {
     const PieceId id = piece.id;
     connect(field, &Field::asked, this, [this, field, id](const FieldValue& value, const QString& key) {
       apply(set_field(document_.design(), document_.library(), id, field->spec().key, value),
-            QStringLiteral("Set %1").arg(QString::fromStdString(field->spec().label).toLower()), key, field);
+            tr("Set %1").arg(inside_sentence(QString::fromStdString(field->spec().label))), key, field);
     });
     fields_.push_back(field);
   }
   QWidget::setTabOrder(previous, name_);
   QStringList rests_on;
   for (const Citation& citation : type.citations) rests_on << source_words(citation);
-  sheet_->note(rests_on.isEmpty() ? QString() : QStringLiteral("What this piece's losses rest on:"),
+  sheet_->note(rests_on.isEmpty() ? QString() : tr("What this piece's losses rest on:"),
                rests_on.join(QStringLiteral(". ")));
 }
 
@@ -271,7 +273,7 @@ void PieceEditor::commit_notes() {
   if (!piece) return;
   shown_notes_ = notes;
   piece->notes = notes.toStdString();
-  document_.commit(std::move(design), QStringLiteral("Write notes"));
+  document_.commit(std::move(design), tr("Write notes"));
 }
 
 }  // namespace fluewright

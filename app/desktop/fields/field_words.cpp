@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/fields/field_words.hpp"
 
+#include "app/drawing/tr.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <type_traits>
@@ -169,14 +171,14 @@ QString usual_words(const FieldSpec& spec, UnitSystem units) {
   const FieldValue high = rounded_for_reading(*spec.usual_high, units);
   // A dash between numbers, a word where a number may carry a sign of its own.
   const bool negative = magnitude(*spec.usual_low).value_or(0.0) < 0.0 || spec.kind == FieldKind::temperature;
-  return QStringLiteral("usual %1")
-      .arg(span_text(spec, low, high, units, negative ? QStringLiteral(" to ") : QStringLiteral("–")));
+  return tr("usual %1")
+      .arg(span_text(spec, low, high, units, negative ? tr(" to ") : QStringLiteral("–")));
 }
 
 QString allowed_words(const FieldSpec& spec, UnitSystem units) {
-  if (spec.lowest && spec.highest) return span_text(spec, *spec.lowest, *spec.highest, units, QStringLiteral(" to "));
-  if (spec.lowest) return QStringLiteral("at least %1").arg(value_text(spec, *spec.lowest, units));
-  if (spec.highest) return QStringLiteral("at most %1").arg(value_text(spec, *spec.highest, units));
+  if (spec.lowest && spec.highest) return span_text(spec, *spec.lowest, *spec.highest, units, tr(" to "));
+  if (spec.lowest) return tr("at least %1").arg(value_text(spec, *spec.lowest, units));
+  if (spec.highest) return tr("at most %1").arg(value_text(spec, *spec.highest, units));
   return {};
 }
 
@@ -188,16 +190,16 @@ QString source_words(const Citation& citation) {
   const QString source = QString::fromStdString(citation.source);
   switch (citation.standing) {
     case Standing::published:
-      return QStringLiteral("Published: %1").arg(source);
+      return tr("Published: %1").arg(source);
     case Standing::from_memory:
-      return source.isEmpty() ? QStringLiteral("From memory; check before relying on it")
-                              : QStringLiteral("%1 (from memory; check before relying on it)").arg(source);
+      return source.isEmpty() ? tr("From memory; check before relying on it")
+                              : tr("%1 (from memory; check before relying on it)").arg(source);
     case Standing::common_practice:
-      return source.isEmpty() ? QStringLiteral("Common practice, no published source")
-                              : QStringLiteral("Common practice: %1").arg(source);
+      return source.isEmpty() ? tr("Common practice, no published source")
+                              : tr("Common practice: %1").arg(source);
     case Standing::chosen:
-      return source.isEmpty() ? QStringLiteral("Our own modelling choice")
-                              : QStringLiteral("Our own choice: %1").arg(source);
+      return source.isEmpty() ? tr("Our own modelling choice")
+                              : tr("Our own choice: %1").arg(source);
   }
   return source;
 }

@@ -4,6 +4,8 @@
 
 #include "app/desktop/fields/pick_field.hpp"
 #include "app/desktop/fields/quantity_field.hpp"
+#include "app/drawing/tr.hpp"
+#include "app/shared/said.hpp"
 
 namespace fluewright {
 
@@ -21,7 +23,7 @@ Field* make_field(const FieldSpec& spec, QWidget* parent) {
 }
 
 QString choice_words(const std::string& choice) {
-  QString words = QString::fromStdString(choice).replace(QLatin1Char('_'), QLatin1Char(' '));
+  QString words = tr(QString::fromStdString(choice).replace(QLatin1Char('_'), QLatin1Char(' ')).toUtf8().constData());
   if (!words.isEmpty()) words[0] = words[0].toUpper();
   return words;
 }
@@ -41,14 +43,14 @@ void offer_options(Field& field, const Library& library, const Design& design) {
       for (const auto& choice : field.spec().choices) offer(choice, choice_words(choice).toStdString());
       break;
     case FieldKind::wall:
-      for (const auto& wall : design.walls) offer(wall.id, wall.name + " (this design's own)");
+      for (const auto& wall : design.walls) offer(wall.id, said("{} (this design's own)", wall.name));
       for (const auto& wall : library.walls) offer(wall.id, wall.name);
       break;
     case FieldKind::material:
       for (const auto& material : library.materials) offer(material.id, material.name);
       break;
     case FieldKind::fan:
-      for (const auto& fan : design.fans) offer(fan.id, fan.name + " (own)");
+      for (const auto& fan : design.fans) offer(fan.id, said("{} (own)", fan.name));
       for (const auto& fan : library.fans) offer(fan.id, fan.name);
       break;
     case FieldKind::wood:

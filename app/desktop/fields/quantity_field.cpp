@@ -3,6 +3,7 @@
 #include "app/desktop/fields/quantity_field.hpp"
 
 #include "app/desktop/fields/field_words.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QEvent>
 #include <QKeyEvent>
@@ -50,7 +51,7 @@ void QuantityField::write() {
   unit_->setText(QString::fromStdString(shown.unit));
   place_unit();
   const QString allowed = allowed_words(spec(), units_);
-  explain(is_allowed(spec(), *value_) ? QString() : QStringLiteral("Outside the allowed range of %1").arg(allowed));
+  explain(is_allowed(spec(), *value_) ? QString() : tr("Outside the allowed range of %1").arg(allowed));
 }
 
 // The unit stands inside the box, at its right edge, and steps aside while somebody types a unit of their own.
@@ -79,7 +80,7 @@ void QuantityField::commit_typing() {
     return;
   }
   if (!is_allowed(spec(), *parsed.value)) {
-    explain(QStringLiteral("%1 is outside the allowed range of %2, so it is not used: the design still has %3")
+    explain(tr("%1 is outside the allowed range of %2, so it is not used: the design still has %3")
                 .arg(value_text(spec(), *parsed.value, units_), allowed_words(spec(), units_),
                      value_text(spec(), *value_, units_)));
     return;
@@ -101,7 +102,7 @@ void QuantityField::step(int steps) {
     emit asked(*next, QStringLiteral("step %1 %2").arg(objectName()).arg(go_));
     edit_->selectAll();
   } else {
-    explain(QStringLiteral("That is as far as it goes: %1").arg(allowed_words(spec(), units_)));
+    explain(tr("That is as far as it goes: %1").arg(allowed_words(spec(), units_)));
   }
 }
 

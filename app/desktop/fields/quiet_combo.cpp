@@ -3,6 +3,7 @@
 #include "app/desktop/fields/quiet_combo.hpp"
 
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QPainter>
 #include <QPolygonF>
@@ -34,7 +35,7 @@ void QuietCombo::show_id(const QString& id) {
   const QSignalBlocker quiet(this);
   int place = findData(id);
   if (place < 0) {
-    addItem(id.isEmpty() ? QStringLiteral("–") : QStringLiteral("%1 (not known)").arg(id), id);
+    addItem(id.isEmpty() ? QStringLiteral("–") : tr("%1 (not known)").arg(id), id);
     place = count() - 1;
   }
   setCurrentIndex(place);

@@ -5,6 +5,7 @@
 #include "app/desktop/document.hpp"
 #include "app/desktop/help/number_help.hpp"
 #include "app/desktop/rack/piece_symbol.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 
 #include <QCoreApplication>
@@ -21,13 +22,12 @@ namespace {
 
 constexpr QSize picture_size(260, 182);
 
-QString tr(const char* text) { return QCoreApplication::translate("Help", text); }
 
 /// "50 mm to 500 mm", by the field's own kind and unit.
 QString range(const std::optional<FieldValue>& low, const std::optional<FieldValue>& high, const FieldSpec& spec, UnitSystem units) {
   if (!low || !high) return {};
   const auto words = [&](const FieldValue& value) { return QString::fromStdString(show(value, units, spec.kind, spec.key).text()); };
-  return tr(QT_TRANSLATE_NOOP("Help", "%1 to %2")).arg(words(*low), words(*high));
+  return tr("%1 to %2").arg(words(*low), words(*high));
 }
 
 class Card : public QDialog {
@@ -35,8 +35,8 @@ class Card : public QDialog {
   Card(const Document& document, QWidget* parent) : QDialog(parent), document_{document}, list_{new QListWidget}, picture_{new QLabel}, words_{new QLabel} {
     setObjectName(QStringLiteral("help_card"));
     setAttribute(Qt::WA_DeleteOnClose);
-    setWindowTitle(tr(QT_TRANSLATE_NOOP("Help", "What is this, and what is usual")));
-    list_->setAccessibleName(tr(QT_TRANSLATE_NOOP("Help", "Pieces and numbers")));
+    setWindowTitle(tr("What is this, and what is usual"));
+    list_->setAccessibleName(tr("Pieces and numbers"));
     for (const NumberHelp& number : numbers_) list_->addItem(number.name);
     for (const PieceType& type : document_.library().piece_types) list_->addItem(QString::fromStdString(type.name));
     words_->setWordWrap(true);
@@ -52,7 +52,7 @@ class Card : public QDialog {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidget(content);
-    scroll->setAccessibleName(tr(QT_TRANSLATE_NOOP("Help", "What is this, and what is usual")));
+    scroll->setAccessibleName(tr("What is this, and what is usual"));
     auto* row = new QHBoxLayout(this);
     row->addWidget(list_);
     row->addWidget(scroll, 1);
@@ -86,7 +86,7 @@ class Card : public QDialog {
     picture_->setPixmap(picture_of(number.picture, picture_size, devicePixelRatioF()));
     picture_->setAccessibleName(number.name);
     words_->setText(QStringLiteral("<h3>%1</h3><p>%2</p><p><b>%3</b> %4</p>")
-                        .arg(number.name, number.what.toHtmlEscaped(), tr(QT_TRANSLATE_NOOP("Help", "Usual:")), number.usual.toHtmlEscaped()));
+                        .arg(number.name, number.what.toHtmlEscaped(), tr("Usual:"), number.usual.toHtmlEscaped()));
   }
 
   void show_type(const PieceType& type) {
@@ -96,7 +96,7 @@ class Card : public QDialog {
     for (const FieldSpec& field : type.fields) {
       text += QStringLiteral("<p><b>%1</b><br>%2").arg(QString::fromStdString(field.label).toHtmlEscaped(), QString::fromStdString(field.help).toHtmlEscaped());
       const QString usual = range(field.usual_low, field.usual_high, field, document_.units());
-      if (!usual.isEmpty()) text += QStringLiteral("<br>%1 %2").arg(tr(QT_TRANSLATE_NOOP("Help", "Usual:")), usual);
+      if (!usual.isEmpty()) text += QStringLiteral("<br>%1 %2").arg(tr("Usual:"), usual);
       text += QStringLiteral("</p>");
     }
     words_->setText(text);

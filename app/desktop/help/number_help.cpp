@@ -3,6 +3,7 @@
 #include "app/desktop/help/number_help.hpp"
 
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -14,7 +15,6 @@ namespace fluewright {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Help", text); }
 
 /// A sketch on a field of 100 by 70, with the sheet's own inks.
 class Sketch {

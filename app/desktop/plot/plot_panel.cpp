@@ -3,6 +3,7 @@
 #include "app/desktop/plot/plot_panel.hpp"
 
 #include "app/desktop/plot/line_plot.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 
 #include <QFrame>
@@ -38,10 +39,10 @@ PlotPanel::PlotPanel(Document& document, QWidget* parent)
   temperature_->setObjectName(QStringLiteral("temperature_plot"));
   pages_->addWidget(pressure_);
   pages_->addWidget(temperature_);
-  tabs_->addTab(QStringLiteral("Pressure along the path"));
-  tabs_->addTab(QStringLiteral("Temperature along the path"));
+  tabs_->addTab(tr("Pressure along the path"));
+  tabs_->addTab(tr("Temperature along the path"));
   tabs_->setDrawBase(false);
-  tabs_->setAccessibleName(QStringLiteral("Plots along the path"));
+  tabs_->setAccessibleName(tr("Plots along the path"));
   readout_->setProperty("role", "caption");
   readout_->setObjectName(QStringLiteral("plot_readout"));
   readout_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
@@ -83,7 +84,7 @@ bool PlotPanel::shown_is_plot() const { return pages_->currentIndex() < 2; }
 LinePlot* PlotPanel::shown() const { return pages_->currentWidget() == temperature_ ? temperature_ : pressure_; }
 
 void PlotPanel::connect_plot(LinePlot* plot) {
-  plot->set_empty_words(QStringLiteral("The curves appear once air can come in and a fire burns on the path."));
+  plot->set_empty_words(tr("The curves appear once air can come in and a fire burns on the path."));
   plot->setToolTip({});
   connect(plot, &LinePlot::pointed, this, [this, plot](double x) {
     const PlotPiece* piece = plot->picture().piece_at(x);
@@ -140,8 +141,8 @@ void PlotPanel::refresh() {
   plot->show_picture(std::move(drawn));
   const bool settled = document_.assessment().profile_is_operating;
   const QString state = document_.assessment().profile.empty() ? QString()
-                        : settled                              ? QStringLiteral("where it settles, bench charged")
-                                                               : QStringLiteral("at the wanted air, bench charged");
+                        : settled                              ? tr("where it settles, bench charged")
+                                                               : tr("at the wanted air, bench charged");
   plot->setAccessibleName(QStringLiteral("%1, %2").arg(tabs_->tabText(tabs_->currentIndex()), state));
   show_pointing();
 }
@@ -166,13 +167,13 @@ void PlotPanel::show_pointing() {
     return;
   }
   const QString where =
-      QStringLiteral("%1, %2 along")
+      tr("%1, %2 along")
           .arg(piece->name, QString::fromStdString(
                                 fluewright::show(pointed.s.value_or(slice->s), units, Meaning::run_length).text()));
   readout_->setText(
       plot == pressure_
-          ? QStringLiteral("%1: %2, room %3").arg(where, text(slice->gauge, units), text(slice->room_gauge, units))
-          : QStringLiteral("%1: gas %2, wall %3, dew point %4")
+          ? tr("%1: %2, room %3").arg(where, text(slice->gauge, units), text(slice->room_gauge, units))
+          : tr("%1: gas %2, wall %3, dew point %4")
                 .arg(where, text(slice->gas, units), text(slice->wall, units), text(slice->dew_point, units)));
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/plot/plot_picture.hpp"
 
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 
 #include <algorithm>
@@ -21,7 +22,7 @@ PlotPicture empty_picture(const Assessment& assessment, const Design& design, co
                           UnitSystem units) {
   PlotPicture picture;
   picture.x_title =
-      QStringLiteral("along the path, %1").arg(metric(units) ? QStringLiteral("m") : QStringLiteral("ft"));
+      tr("along the path, %1").arg(metric(units) ? QStringLiteral("m") : QStringLiteral("ft"));
   for (const SliceState& slice : assessment.profile) {
     if (slice.piece >= design.pieces.size()) continue;
     const PieceId& id = design.pieces[slice.piece].id;
@@ -82,10 +83,10 @@ Length from_plotted(double x, UnitSystem units) { return x * (metric(units) ? me
 PlotPicture pressure_picture(const Assessment& assessment, const Design& design, const Library& library,
                              UnitSystem units) {
   PlotPicture picture = empty_picture(assessment, design, library, units);
-  picture.y_title = QStringLiteral("against outdoor air, %1").arg(unit(Meaning::pressure, units));
+  picture.y_title = tr("against outdoor air, %1").arg(unit(Meaning::pressure, units));
   picture.from_zero = true;
-  PlotLine flue{LineRole::flue_pressure, QStringLiteral("in the flue"), {}, {}};
-  PlotLine room{LineRole::room_pressure, QStringLiteral("in the room, same height"), {}, {}};
+  PlotLine flue{LineRole::flue_pressure, tr("in the flue"), {}, {}};
+  PlotLine room{LineRole::room_pressure, tr("in the room, same height"), {}, {}};
   for (const SliceState& slice : assessment.profile) {
     flue.x.push_back(plotted(slice.s, units));
     flue.y.push_back(plotted(slice.gauge, units));
@@ -97,7 +98,7 @@ PlotPicture pressure_picture(const Assessment& assessment, const Design& design,
   for (std::size_t i = 0; i < assessment.profile.size(); ++i) {
     if (!assessment.profile[i].beside_room) leaking.y[i] = room.y[i];
   }
-  picture.bands = bands_between(leaking, room, QStringLiteral("smoke can leak into the room"));
+  picture.bands = bands_between(leaking, room, tr("smoke can leak into the room"));
   picture.lines = {std::move(room), std::move(flue)};
   return picture;
 }
@@ -105,10 +106,10 @@ PlotPicture pressure_picture(const Assessment& assessment, const Design& design,
 PlotPicture temperature_picture(const Assessment& assessment, const Design& design, const Library& library,
                                 UnitSystem units) {
   PlotPicture picture = empty_picture(assessment, design, library, units);
-  picture.y_title = QStringLiteral("temperature, %1").arg(unit(Meaning::temperature, units));
-  PlotLine gas{LineRole::gas, QStringLiteral("gas"), {}, {}};
-  PlotLine wall{LineRole::wall, QStringLiteral("inner wall"), {}, {}};
-  PlotLine dew{LineRole::dew_point, QStringLiteral("dew point"), {}, {}};
+  picture.y_title = tr("temperature, %1").arg(unit(Meaning::temperature, units));
+  PlotLine gas{LineRole::gas, tr("gas"), {}, {}};
+  PlotLine wall{LineRole::wall, tr("inner wall"), {}, {}};
+  PlotLine dew{LineRole::dew_point, tr("dew point"), {}, {}};
   for (const SliceState& slice : assessment.profile) {
     for (PlotLine* line : {&gas, &wall, &dew}) line->x.push_back(plotted(slice.s, units));
     gas.y.push_back(plotted(slice.gas, units));

@@ -3,6 +3,7 @@
 #include "app/desktop/print/paper_dialog.hpp"
 
 #include "app/desktop/document.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/library_reader.hpp"
 
 #include <QComboBox>
@@ -62,7 +63,7 @@ PaperDialog::PaperDialog(const Document& document, const QString& name, QWidget*
     }
   }
   setObjectName(QStringLiteral("paper"));
-  setWindowTitle(QStringLiteral("Paper: %1").arg(name));
+  setWindowTitle(tr("Paper: %1").arg(name));
   build_controls();
   resize(980, 760);
   page_chosen();
@@ -78,11 +79,11 @@ PaperDialog::~PaperDialog() {
 void PaperDialog::build_controls() {
   page_ = new QComboBox;
   page_->setObjectName(QStringLiteral("paper_page"));
-  page_->addItems({QStringLiteral("Build sheet"), QStringLiteral("Client's page"), QStringLiteral("Lighting card"),
-                   QStringLiteral("Working")});
+  page_->addItems({tr("Build sheet"), tr("Client's page"), tr("Lighting card"),
+                   tr("Working")});
   size_ = new QComboBox;
   size_->setObjectName(QStringLiteral("paper_size"));
-  size_->addItems({QStringLiteral("A4"), QStringLiteral("Letter")});
+  size_->addItems({QStringLiteral("A4"), tr("Letter")});
   size_->setCurrentIndex(units_ == UnitSystem::metric ? 0 : 1);
   const PaperOptions usual;
   const QString mm = QStringLiteral("mm");
@@ -91,12 +92,12 @@ void PaperDialog::build_controls() {
   overlap_ = spin(in(usual.stock.overlap, millimetre), 200.0, mm, QStringLiteral("paper_overlap"));
   sand_ = spin(usual.recipe.sand, 20.0, {}, QStringLiteral("paper_sand"));
   clay_ = spin(usual.recipe.clay, 20.0, {}, QStringLiteral("paper_clay"));
-  print_ = new QPushButton(QStringLiteral("&Print…"));
-  save_ = new QPushButton(QStringLiteral("Save as P&DF…"));
-  auto* close = new QPushButton(QStringLiteral("Close"));
+  print_ = new QPushButton(tr("&Print…"));
+  save_ = new QPushButton(tr("Save as P&DF…"));
+  auto* close = new QPushButton(tr("Close"));
   before_ = new QComboBox;
   before_->setObjectName(QStringLiteral("paper_before"));
-  before_->addItem(QStringLiteral("Nothing"));
+  before_->addItem(tr("Nothing"));
   for (const PaperVariant& variant : variants_) before_->addItem(QString::fromStdString(variant.name));
   if (!variants_.empty()) before_->setCurrentIndex(1);
   state_ = new QLabel;
@@ -104,21 +105,21 @@ void PaperDialog::build_controls() {
   state_->setWordWrap(true);
   progress_ = new QProgressBar;
   progress_->setObjectName(QStringLiteral("paper_progress"));
-  call_off_ = new QPushButton(QStringLiteral("Leave the table ou&t"));
+  call_off_ = new QPushButton(tr("Leave the table ou&t"));
   call_off_->setObjectName(QStringLiteral("paper_call_off"));
   preview_ = new QPrintPreviewWidget(printer_.get());
   preview_->setObjectName(QStringLiteral("paper_preview"));
-  for (auto* part : preview_->findChildren<QWidget*>()) part->setAccessibleName(QStringLiteral("Pages"));
+  for (auto* part : preview_->findChildren<QWidget*>()) part->setAccessibleName(tr("Pages"));
 
   form_ = new QFormLayout;
-  form_->addRow(QStringLiteral("Pa&ge"), page_);
-  form_->addRow(QStringLiteral("Pap&er"), size_);
-  form_->addRow(QStringLiteral("Compare &with"), before_);
-  form_->addRow(QStringLiteral("Stock &pipe"), stock_);
-  form_->addRow(QStringLiteral("Saw &cut"), kerf_);
-  form_->addRow(QStringLiteral("&Overlap"), overlap_);
-  form_->addRow(QStringLiteral("Cob: &sand, parts"), sand_);
-  form_->addRow(QStringLiteral("Cob: c&lay, parts"), clay_);
+  form_->addRow(tr("Pa&ge"), page_);
+  form_->addRow(tr("Pap&er"), size_);
+  form_->addRow(tr("Compare &with"), before_);
+  form_->addRow(tr("Stock &pipe"), stock_);
+  form_->addRow(tr("Saw &cut"), kerf_);
+  form_->addRow(tr("&Overlap"), overlap_);
+  form_->addRow(tr("Cob: &sand, parts"), sand_);
+  form_->addRow(tr("Cob: c&lay, parts"), clay_);
   auto* side = new QVBoxLayout;
   side->addLayout(form_);
   side->addWidget(state_);
@@ -205,7 +206,7 @@ void PaperDialog::lay_out() {
   const bool waiting = starts_wanted();
   progress_->setVisible(waiting);
   call_off_->setVisible(waiting);
-  state_->setText(waiting ? QStringLiteral("Trying starts…") : QStringLiteral("Laying out…"));
+  state_->setText(waiting ? tr("Trying starts…") : tr("Laying out…"));
   if (waiting) return;
   auto made = std::make_shared<std::vector<paper::Sheet>>();
   QThread* thread = QThread::create([made, design = design_, library = &library_, wish = options()] {
@@ -223,7 +224,7 @@ void PaperDialog::show_pages(std::vector<paper::Sheet> sheets) {
   sheets_ = std::move(sheets);
   print_->setEnabled(!sheets_.empty());
   save_->setEnabled(!sheets_.empty());
-  state_->setText(sheets_.size() == 1 ? QStringLiteral("1 page") : QStringLiteral("%1 pages").arg(sheets_.size()));
+  state_->setText(sheets_.size() == 1 ? tr("1 page") : tr("%1 pages").arg(sheets_.size()));
   if (!sheets_.empty()) printer_->setPageLayout(page_layout(sheets_.front()));
   preview_->updatePreview();
   emit laid_out();
@@ -255,21 +256,21 @@ void PaperDialog::ask_and_save() {
   const QString base = QFileInfo(name_).completeBaseName();
   const QString start = QDir::home().filePath(QStringLiteral("%1 - %2.pdf").arg(base, page_->currentText()));
   QString path =
-      QFileDialog::getSaveFileName(this, QStringLiteral("Save the pages as PDF"), start, QStringLiteral("PDF (*.pdf)"));
+      QFileDialog::getSaveFileName(this, tr("Save the pages as PDF"), start, QStringLiteral("PDF (*.pdf)"));
   if (path.isEmpty()) return;
   if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".pdf");
   if (const PaperFault fault = save_pdf(path)) {
     QMessageBox::warning(this, QStringLiteral("Fluewright"), QString::fromStdString(*fault));
     return;
   }
-  emit said(QStringLiteral("Written: %1.").arg(QDir::toNativeSeparators(path)));
+  emit said(tr("Written: %1.").arg(QDir::toNativeSeparators(path)));
 }
 
 void PaperDialog::ask_and_print() {
   QPrintDialog ask(printer_.get(), this);
   if (ask.exec() != QDialog::Accepted) return;
   paint(printer_.get());
-  emit said(QStringLiteral("Sent to the printer."));
+  emit said(tr("Sent to the printer."));
 }
 
 }  // namespace fluewright

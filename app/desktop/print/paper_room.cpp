@@ -4,6 +4,8 @@
 
 #include "app/desktop/document.hpp"
 #include "app/desktop/print/paper_dialog.hpp"
+#include "app/drawing/tr.hpp"
+#include "app/shared/library_reader.hpp"
 #include "app/shared/report.hpp"
 
 #include <QDir>
@@ -38,7 +40,7 @@ void PaperRoom::export_view(PaperView view) {
                              : QStringLiteral("DXF (*.dxf);;PDF (*.pdf);;SVG (*.svg);;PNG (*.png)");
   const QString suffix = view == PaperView::isometric ? QStringLiteral(".pdf") : QStringLiteral(".dxf");
   const QString path =
-      ask_file(QStringLiteral("Export a view"), QString::fromUtf8(endings[static_cast<int>(view)]) + suffix, filter);
+      ask_file(tr("Export a view"), QString::fromUtf8(endings[static_cast<int>(view)]) + suffix, filter);
   if (path.isEmpty()) return;
   ViewOptions options;
   options.view = view;
@@ -50,18 +52,21 @@ void PaperRoom::export_view(PaperView view) {
 
 void PaperRoom::export_parts() {
   const QString path =
-      ask_file(QStringLiteral("Export the parts list"), QStringLiteral("-parts.csv"), QStringLiteral("CSV (*.csv)"));
+      ask_file(tr("Export the parts list"), QStringLiteral("-parts.csv"), QStringLiteral("CSV (*.csv)"));
   if (path.isEmpty()) return;
-  write(path, [design = document_.design(), library = &document_.library(), path] {
-    return write_file(std::filesystem::path(path.toStdU16String()), parts_csv(design, *library));
+  write(path, [design = document_.design(), path] {
+    const InEnglish for_programs;
+    return write_file(std::filesystem::path(path.toStdU16String()), parts_csv(design, *shipped_library()));
   });
 }
 
 void PaperRoom::export_results() {
   const QString path =
-      ask_file(QStringLiteral("Export the results"), QStringLiteral("-results.json"), QStringLiteral("JSON (*.json)"));
+      ask_file(tr("Export the results"), QStringLiteral("-results.json"), QStringLiteral("JSON (*.json)"));
   if (path.isEmpty()) return;
-  write(path, [design = document_.design(), library = &document_.library(), path] {
+  write(path, [design = document_.design(), path] {
+    const InEnglish for_programs;
+    const auto library = shipped_library();
     const Assessment answer = assess(design, *library);
     return write_file(std::filesystem::path(path.toStdU16String()),
                       assessment_json(design, *library, answer).dump(2) + "\n");
@@ -75,12 +80,12 @@ void PaperRoom::write(const QString& path, std::function<PaperFault()> job) {
   connect(thread, &QThread::finished, this, [this, thread, result, path] {
     thread->deleteLater();
     if (!*result) {
-      emit said(QStringLiteral("Written: %1.").arg(QDir::toNativeSeparators(path)));
+      emit said(tr("Written: %1.").arg(QDir::toNativeSeparators(path)));
       return;
     }
     QMessageBox box(
         QMessageBox::Warning, QStringLiteral("Fluewright"),
-        QStringLiteral("“%1” was not written. What stood there before still does.").arg(QFileInfo(path).fileName()),
+        tr("“%1” was not written. What stood there before still does.").arg(QFileInfo(path).fileName()),
         QMessageBox::Ok, &window_);
     box.setObjectName(QStringLiteral("paper_fault"));
     box.setInformativeText(QString::fromStdString(**result));

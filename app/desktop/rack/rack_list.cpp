@@ -69,7 +69,7 @@ class RowPainter final : public QStyledItemDelegate {
 }  // namespace
 
 QString family_words(const std::string& family) {
-  static const std::array<std::pair<const char*, QString>, 7> words{{{"inlet", RackList::tr("Where air comes in")},
+  const std::array<std::pair<const char*, QString>, 7> words{{{"inlet", RackList::tr("Where air comes in")},
                                                                      {"fire", RackList::tr("Fire")},
                                                                      {"exchange", RackList::tr("First heat exchange")},
                                                                      {"bench", RackList::tr("Bench and floor")},

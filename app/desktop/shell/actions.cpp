@@ -6,12 +6,14 @@
 #include "app/desktop/desk/house_dialog.hpp"
 #include "app/desktop/grid_steps.hpp"
 #include "app/desktop/help/help_card.hpp"
+#include "app/desktop/language/language.hpp"
 #include "app/desktop/print/paper_room.hpp"
 #include "app/desktop/shell/file_room.hpp"
 #include "app/desktop/shell/help_pages.hpp"
 #include "app/desktop/shell/main_window.hpp"
 #include "app/desktop/shell/memory.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/working_report.hpp"
 
 #include <QAction>
@@ -63,48 +65,48 @@ QAction* Actions::add(QMenu* menu, const QString& words, const QList<QKeySequenc
 }
 
 void Actions::build_file(QMenuBar& bar) {
-  QMenu* menu = bar.addMenu(QStringLiteral("&File"));
-  add(menu, QStringLiteral("&New"), {QKeySequence::New}, [this] { files_.start_new(); });
+  QMenu* menu = bar.addMenu(tr("&File"));
+  add(menu, tr("&New"), {QKeySequence::New}, [this] { files_.start_new(); });
   add(menu, tr("New by five &questions…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)},
       [this] { files_.start_by_questions(); });
-  add(menu, QStringLiteral("&Open…"), {QKeySequence::Open}, [this] { files_.open(); });
-  recent_ = menu->addMenu(QStringLiteral("Open &recent"));
-  add(menu, QStringLiteral("S&tart page"), {QKeySequence(Qt::CTRL | Qt::Key_Home)}, [this] { window_.show_start(); });
+  add(menu, tr("&Open…"), {QKeySequence::Open}, [this] { files_.open(); });
+  recent_ = menu->addMenu(tr("Open &recent"));
+  add(menu, tr("S&tart page"), {QKeySequence(Qt::CTRL | Qt::Key_Home)}, [this] { window_.show_start(); });
   menu->addSeparator();
-  save_ = add(menu, QStringLiteral("&Save"), {QKeySequence::Save}, [this] { files_.save(); });
-  add(menu, QStringLiteral("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
+  save_ = add(menu, tr("&Save"), {QKeySequence::Save}, [this] { files_.save(); });
+  add(menu, tr("Save &as…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
       [this] { files_.save_as(); });
   earlier_ = add(menu, tr("&Earlier versions…"), {}, [this] { files_.earlier_versions(); });
   menu->addSeparator();
   build_paper(*menu);
   menu->addSeparator();
-  add(menu, QStringLiteral("&Close"), {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] {
+  add(menu, tr("&Close"), {QKeySequence(Qt::CTRL | Qt::Key_W)}, [this] {
     if (files_.start_new()) window_.show_start();
   });
-  add(menu, QStringLiteral("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)}, [this] { window_.close(); });
+  add(menu, tr("&Quit"), {QKeySequence(Qt::CTRL | Qt::Key_Q)}, [this] { window_.close(); });
 }
 
 void Actions::build_paper(QMenu& menu) {
   auto* paper = new PaperRoom(document_, [this] { return files_.name(); }, window_);
   connect(paper, &PaperRoom::said, &files_, &FileRoom::said);
-  add(&menu, QStringLiteral("&Paper: preview, print, PDF…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)},
+  add(&menu, tr("&Paper: preview, print, PDF…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P)},
       [paper] { paper->open_paper(); });
-  QMenu* exports = menu.addMenu(QStringLiteral("E&xport"));
-  static const std::array views{std::pair{PaperView::plan, "&Plan…"}, std::pair{PaperView::front, "Elevation from the &south…"},
-                                std::pair{PaperView::side, "Elevation from the &east…"},
-                                std::pair{PaperView::isometric, "&Isometric…"}};
+  QMenu* exports = menu.addMenu(tr("E&xport"));
+  static const std::array views{std::pair{PaperView::plan, QT_TR_NOOP("&Plan…")}, std::pair{PaperView::front, QT_TR_NOOP("Elevation from the &south…")},
+                                std::pair{PaperView::side, QT_TR_NOOP("Elevation from the &east…")},
+                                std::pair{PaperView::isometric, QT_TR_NOOP("&Isometric…")}};
   for (const auto& [view, words] : views) {
-    add(exports, QString::fromUtf8(words), {}, [paper, kind = view] { paper->export_view(kind); });
+    add(exports, tr(words), {}, [paper, kind = view] { paper->export_view(kind); });
   }
-  add(exports, QStringLiteral("Parts &list…"), {}, [paper] { paper->export_parts(); });
-  add(exports, QStringLiteral("&Results…"), {}, [paper] { paper->export_results(); });
+  add(exports, tr("Parts &list…"), {}, [paper] { paper->export_parts(); });
+  add(exports, tr("&Results…"), {}, [paper] { paper->export_results(); });
 }
 
 void Actions::build_edit(QMenuBar& bar) {
-  QMenu* menu = bar.addMenu(QStringLiteral("&Edit"));
+  QMenu* menu = bar.addMenu(tr("&Edit"));
   QUndoGroup& stack = document_.undo_group();
-  QAction* undo = stack.createUndoAction(menu, QStringLiteral("&Undo"));
-  QAction* redo = stack.createRedoAction(menu, QStringLiteral("&Redo"));
+  QAction* undo = stack.createUndoAction(menu, tr("&Undo"));
+  QAction* redo = stack.createRedoAction(menu, tr("&Redo"));
   undo->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Z)});
   redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
   menu->addAction(undo);
@@ -117,39 +119,39 @@ void Actions::build_edit(QMenuBar& bar) {
 }
 
 void Actions::build_view(QMenuBar& bar) {
-  QMenu* menu = bar.addMenu(QStringLiteral("&View"));
-  add(menu, QStringLiteral("Zoom to &fit"), {QKeySequence(Qt::CTRL | Qt::Key_0)}, [this] { window_.zoom_to_fit(); });
+  QMenu* menu = bar.addMenu(tr("&View"));
+  add(menu, tr("Zoom to &fit"), {QKeySequence(Qt::CTRL | Qt::Key_0)}, [this] { window_.zoom_to_fit(); });
   menu->addSeparator();
-  add(menu, QStringLiteral("&Will it start?"), {QKeySequence(Qt::Key_F9)}, [this] { window_.show_start_map(); });
-  add(menu, QStringLiteral("Starting &aids"), {QKeySequence(Qt::SHIFT | Qt::Key_F9)}, [this] { window_.show_aids(); });
-  QMenu* working = menu->addMenu(QStringLiteral("Show the wor&king of"));
-  add(working, QStringLiteral("the selected &piece"), {QKeySequence(Qt::CTRL | Qt::Key_E)},
+  add(menu, tr("&Will it start?"), {QKeySequence(Qt::Key_F9)}, [this] { window_.show_start_map(); });
+  add(menu, tr("Starting &aids"), {QKeySequence(Qt::SHIFT | Qt::Key_F9)}, [this] { window_.show_aids(); });
+  QMenu* working = menu->addMenu(tr("Show the wor&king of"));
+  add(working, tr("the selected &piece"), {QKeySequence(Qt::CTRL | Qt::Key_E)},
       [this] { window_.show_working(std::nullopt); });
   for (const NamedHeadline& headline : headlines()) {
-    add(working, QString::fromUtf8(word(headline.headline)), {},
+    add(working, spoken(word(headline.headline)), {},
         [this, number = headline.headline] { window_.show_working(number); });
   }
 
-  QMenu* units = menu->addMenu(QStringLiteral("&Units"));
+  QMenu* units = menu->addMenu(tr("&Units"));
   units_group_ = new QActionGroup(this);
   for (const UnitSystem system : {UnitSystem::metric, UnitSystem::imperial}) {
     const bool metric = system == UnitSystem::metric;
     QAction* action =
-        add(units, metric ? QStringLiteral("&Metric (mm, °C, Pa)") : QStringLiteral("&Imperial (in, ft, °F, in w.c.)"),
+        add(units, metric ? tr("&Metric (mm, °C, Pa)") : tr("&Imperial (in, ft, °F, in w.c.)"),
             {}, [this, system] { set_units(system); });
     action->setCheckable(true);
     action->setData(static_cast<int>(system));
     units_group_->addAction(action);
   }
-  add(menu, QStringLiteral("S&witch metric and imperial"), {QKeySequence(Qt::CTRL | Qt::Key_U)},
+  add(menu, tr("S&witch metric and imperial"), {QKeySequence(Qt::CTRL | Qt::Key_U)},
       [this] { set_units(document_.units() == UnitSystem::metric ? UnitSystem::imperial : UnitSystem::metric); });
-  grid_ = menu->addMenu(QStringLiteral("&Grid step"));
+  grid_ = menu->addMenu(tr("&Grid step"));
 
-  QMenu* tint = menu->addMenu(QStringLiteral("&Colour the drawing by"));
+  QMenu* tint = menu->addMenu(tr("&Colour the drawing by"));
   tint_group_ = new QActionGroup(this);
   for (const Document::Tint kind : {Document::Tint::gas_temperature, Document::Tint::gauge_pressure}) {
     const bool temperature = kind == Document::Tint::gas_temperature;
-    QAction* action = add(tint, temperature ? QStringLiteral("Gas &temperature") : QStringLiteral("&Pressure"),
+    QAction* action = add(tint, temperature ? tr("Gas &temperature") : tr("&Pressure"),
                           {QKeySequence(Qt::CTRL | (temperature ? Qt::Key_T : Qt::Key_P))},
                           [this, kind] { document_.set_tint(kind); });
     action->setCheckable(true);
@@ -157,7 +159,7 @@ void Actions::build_view(QMenuBar& bar) {
     tint_group_->addAction(action);
   }
   menu->addSeparator();
-  QAction* night = add(menu, QStringLiteral("&Dark sheet"), {QKeySequence(Qt::CTRL | Qt::Key_D)}, [this] {
+  QAction* night = add(menu, tr("&Dark sheet"), {QKeySequence(Qt::CTRL | Qt::Key_D)}, [this] {
     take_sheet(sheet_of(!is_dark(theme().sheet), is_high_contrast(theme().sheet)));
   });
   night->setCheckable(true);
@@ -178,6 +180,7 @@ void Actions::build_view(QMenuBar& bar) {
     size->setChecked(std::abs(100.0 * theme().text_scale - percent) < 0.5);
     size_group->addAction(size);
   }
+  build_languages(*menu->addMenu(tr("Lan&guage")));
   QAction* pipes = add(menu, tr("Isometric as pipe dra&wing"), {QKeySequence(Qt::CTRL | Qt::Key_I)}, [this] {
     Board& board = window_.desk().board();
     board.set_pipe_drawing(!board.pipe_drawing());
@@ -187,24 +190,42 @@ void Actions::build_view(QMenuBar& bar) {
   add(menu, tr("The h&ouse around it…"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_H)},
       [this] { ask_for_house(document_, &window_); });
   menu->addSeparator();
-  add(menu, QStringLiteral("What is wr&ong"), {QKeySequence(Qt::CTRL | Qt::Key_6)},
+  add(menu, tr("What is wr&ong"), {QKeySequence(Qt::CTRL | Qt::Key_6)},
       [this] { window_.show_advice(MainWindow::Advice::findings); });
-  add(menu, QStringLiteral("What would &help"), {QKeySequence(Qt::CTRL | Qt::Key_7)},
+  add(menu, tr("What would &help"), {QKeySequence(Qt::CTRL | Qt::Key_7)},
       [this] { window_.show_advice(MainWindow::Advice::remedies); });
-  add(menu, QStringLiteral("How far one can &go"), {QKeySequence(Qt::CTRL | Qt::Key_8)},
+  add(menu, tr("How far one can &go"), {QKeySequence(Qt::CTRL | Qt::Key_8)},
       [this] { window_.show_advice(MainWindow::Advice::limits); });
   menu->addSeparator();
-  static const std::array places{std::pair{MainWindow::Place::rack, "Go to the &rack"},
-                                 std::pair{MainWindow::Place::desk, "Go to the dra&wing"},
-                                 std::pair{MainWindow::Place::answer, "Go to the &answer"},
-                                 std::pair{MainWindow::Place::editors, "Go to the &editors"},
-                                 std::pair{MainWindow::Place::plot, "Go to the &plot"}};
+  static const std::array places{std::pair{MainWindow::Place::rack, QT_TR_NOOP("Go to the &rack")},
+                                 std::pair{MainWindow::Place::desk, QT_TR_NOOP("Go to the dra&wing")},
+                                 std::pair{MainWindow::Place::answer, QT_TR_NOOP("Go to the &answer")},
+                                 std::pair{MainWindow::Place::editors, QT_TR_NOOP("Go to the &editors")},
+                                 std::pair{MainWindow::Place::plot, QT_TR_NOOP("Go to the &plot")}};
   int number = Qt::Key_1;
   for (const auto& [place, words] : places) {
-    add(menu, QString::fromUtf8(words), {QKeySequence(Qt::CTRL | static_cast<Qt::Key>(number++))},
+    add(menu, tr(words), {QKeySequence(Qt::CTRL | static_cast<Qt::Key>(number++))},
         [this, where = place] { window_.go_to(where); });
   }
-  add(menu, QStringLiteral("Go to the &burn"), {QKeySequence(Qt::CTRL | Qt::Key_9)}, [this] { window_.go_to(MainWindow::Place::burn); });
+  add(menu, tr("Go to the &burn"), {QKeySequence(Qt::CTRL | Qt::Key_9)}, [this] { window_.go_to(MainWindow::Place::burn); });
+}
+
+void Actions::build_languages(QMenu& menu) {
+  auto* group = new QActionGroup(this);
+  const QString chosen = memory_.choice(QStringLiteral("language"));
+  const auto offer = [&](const QString& name, const QString& code) {
+    QAction* action = add(&menu, name, {}, [this, code] {
+      memory_.set_choice(QStringLiteral("language"), code);
+      window_.say(tr("The program speaks it from its next start on."));
+    });
+    action->setObjectName(QStringLiteral("language:") + code);
+    action->setCheckable(true);
+    action->setChecked(code == chosen);
+    group->addAction(action);
+  };
+  offer(tr("As the &system"), {});
+  menu.addSeparator();
+  for (const Language& language : languages) offer(QString::fromUtf8(language.name), QString::fromLatin1(language.code));
 }
 
 void Actions::take_sheet(Sheet sheet) {
@@ -213,13 +234,13 @@ void Actions::take_sheet(Sheet sheet) {
 }
 
 void Actions::build_help(QMenuBar& bar) {
-  QMenu* menu = bar.addMenu(QStringLiteral("&Help"));
-  add(menu, QStringLiteral("&Keyboard"), {QKeySequence(Qt::Key_F1)},
+  QMenu* menu = bar.addMenu(tr("&Help"));
+  add(menu, tr("&Keyboard"), {QKeySequence(Qt::Key_F1)},
       [this] { show_shortcuts(&window_, *window_.menuBar()); });
   add(menu, tr("&What is this, and what is usual"), {QKeySequence(Qt::SHIFT | Qt::Key_F1)},
       [this] { show_help_card(document_, &window_); });
   add(menu, tr("Three &gestures"), {}, [this] { window_.show_tour(); });
-  add(menu, QStringLiteral("&About and cautions"), {}, [this] { show_about(&window_); });
+  add(menu, tr("&About and cautions"), {}, [this] { show_about(&window_); });
 }
 
 void Actions::set_units(UnitSystem units) {
@@ -266,7 +287,7 @@ void Actions::show_recent() {
   recent_->setEnabled(!recent_->isEmpty());
   if (recent_->isEmpty()) return;
   recent_->addSeparator();
-  add(recent_, QStringLiteral("Forget these"), {}, [this] {
+  add(recent_, tr("Forget these"), {}, [this] {
     memory_.clear_recent();
     emit files_.recent_changed();
   });

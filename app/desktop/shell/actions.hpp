@@ -36,6 +36,7 @@ class Actions : public QObject {
   void build_piece(QMenuBar& bar);
   void build_variants(QMenuBar& bar);
   void build_view(QMenuBar& bar);
+  void build_languages(QMenu& menu);
   void build_help(QMenuBar& bar);
   void build_grid_menu();
   void follow_document();

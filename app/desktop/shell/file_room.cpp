@@ -4,7 +4,9 @@
 
 #include "app/desktop/shell/memory.hpp"
 #include "app/desktop/start/starter_dialog.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/library_reader.hpp"
+#include "app/shared/said_library.hpp"
 
 #include <QDir>
 #include <QFileDialog>
@@ -18,7 +20,7 @@ namespace {
 QString suffix() {
   return QString::fromUtf8(design_file_suffix.data(), static_cast<qsizetype>(design_file_suffix.size()));
 }
-QString filter() { return QStringLiteral("Flue paths (*%1);;All files (*)").arg(suffix()); }
+QString filter() { return tr("Flue paths (*%1);;All files (*)").arg(suffix()); }
 
 /// More than a few messages hide the first, which is the one to act on.
 constexpr std::size_t most_messages = 6;
@@ -26,7 +28,7 @@ constexpr std::size_t most_messages = 6;
 QString lines_of(const std::vector<std::string>& messages) {
   QStringList lines;
   for (std::size_t i = 0; i < messages.size() && i < most_messages; ++i) lines << QString::fromStdString(messages[i]);
-  if (messages.size() > most_messages) lines << QStringLiteral("… and %1 more.").arg(messages.size() - most_messages);
+  if (messages.size() > most_messages) lines << tr("… and %1 more.").arg(messages.size() - most_messages);
   return lines.join(QLatin1Char('\n'));
 }
 
@@ -47,18 +49,18 @@ FileRoom::FileRoom(Document& document, Memory& memory, QWidget& window)
 
 QString FileRoom::name() const {
   if (!document_.path().isEmpty()) return QFileInfo(document_.path()).fileName();
-  if (!demo_.isEmpty()) return QStringLiteral("%1 (demo)").arg(demo_);
+  if (!demo_.isEmpty()) return tr("%1 (demo)").arg(demo_);
   const QString title = QString::fromStdString(document_.design().title);
-  return title.isEmpty() ? QStringLiteral("Unnamed") : title;
+  return title.isEmpty() ? tr("Unnamed") : title;
 }
 
 bool FileRoom::may_leave() {
   if (!document_.modified()) return true;
-  QMessageBox ask(QMessageBox::Question, QStringLiteral("Unsaved changes"),
-                  QStringLiteral("“%1” has changes that are not saved.").arg(name()),
+  QMessageBox ask(QMessageBox::Question, tr("Unsaved changes"),
+                  tr("“%1” has changes that are not saved.").arg(name()),
                   QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, &window_);
   ask.setObjectName(QStringLiteral("unsaved_changes"));
-  ask.setInformativeText(QStringLiteral("Save them before leaving this design?"));
+  ask.setInformativeText(tr("Save them before leaving this design?"));
   ask.setDefaultButton(QMessageBox::Save);
   ask.setEscapeButton(QMessageBox::Cancel);
   switch (ask.exec()) {
@@ -91,7 +93,7 @@ bool FileRoom::start_with(DesignDocument file) {
 
 bool FileRoom::start_by_questions() {
   if (!may_leave()) return false;
-  StarterDialog dialog(shipped_library(), document_.units(), &window_);
+  StarterDialog dialog(document_.shared_library(), document_.units(), &window_);
   if (dialog.exec() != QDialog::Accepted || !dialog.design()) return false;
   demo_.clear();
   lock_.let_go();
@@ -111,7 +113,7 @@ QString FileRoom::folder() const {
 
 bool FileRoom::open() {
   if (!may_leave()) return false;
-  const QString path = QFileDialog::getOpenFileName(&window_, QStringLiteral("Open a design"), folder(), filter());
+  const QString path = QFileDialog::getOpenFileName(&window_, tr("Open a design"), folder(), filter());
   return !path.isEmpty() && read(path);
 }
 
@@ -120,7 +122,7 @@ bool FileRoom::open_path(const QString& path) { return may_leave() && read(path)
 bool FileRoom::read(const QString& path) {
   ReadResult result = read_design_file(std::filesystem::path(path.toStdU16String()), document_.library());
   if (const auto* fault = std::get_if<FileFault>(&result)) {
-    show_fault(QStringLiteral("“%1” was not opened.").arg(QFileInfo(path).fileName()), *fault);
+    show_fault(tr("“%1” was not opened.").arg(QFileInfo(path).fileName()), *fault);
     return false;
   }
   const Access access = ask_for(path);
@@ -149,17 +151,19 @@ bool FileRoom::open_demo(const QString& id) {
     if (demo.id != id.toStdString()) continue;
     ReadResult result = read_design_text(demo.text, document_.library());
     if (const auto* fault = std::get_if<FileFault>(&result)) {
-      show_fault(QStringLiteral("The demo “%1” was not opened.").arg(QString::fromStdString(demo.title)), *fault);
+      show_fault(tr("The demo “%1” was not opened.").arg(spoken(demo.title)), *fault);
       return false;
     }
-    demo_ = QString::fromStdString(demo.title);
+    demo_ = spoken(demo.title);
     lock_.let_go();
-    document_.adopt(std::get<DesignDocument>(std::move(result)), {});
+    auto opened_demo = std::get<DesignDocument>(std::move(result));
+    visit_texts(opened_demo.design, [](std::string& text) { text = fluewright::said(text); });
+    document_.adopt(std::move(opened_demo), {});
     emit opened();
     return true;
   }
-  show_fault(QStringLiteral("There is no demo “%1”.").arg(id),
-             FileFault{{"The start page lists the demos there are."}});
+  show_fault(tr("There is no demo “%1”.").arg(id),
+             FileFault{{fluewright::said("The start page lists the demos there are.")}});
   return false;
 }
 
@@ -171,7 +175,7 @@ bool FileRoom::save_as() {
     QString base = demo_.isEmpty() ? name() : demo_;
     start = QDir(folder()).filePath(base.replace(QLatin1Char('/'), QLatin1Char('-')) + suffix());
   }
-  QString path = QFileDialog::getSaveFileName(&window_, QStringLiteral("Save the design as"), start, filter());
+  QString path = QFileDialog::getSaveFileName(&window_, tr("Save the design as"), start, filter());
   if (path.isEmpty()) return false;
   if (QFileInfo(path).suffix().isEmpty()) path += suffix();
   return save_to(path);
@@ -185,7 +189,7 @@ bool FileRoom::save_to(const QString& path) {
   }
   const bool kept = document_.read_only() || versions_.keep(path);
   if (const auto fault = document_.save_to(path)) {
-    show_fault(QStringLiteral("“%1” was not saved. The design is still here, unsaved.").arg(QFileInfo(path).fileName()),
+    show_fault(tr("“%1” was not saved. The design is still here, unsaved.").arg(QFileInfo(path).fileName()),
                *fault);
     return false;
   }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/shell/help_pages.hpp"
 
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 
 #include <QAction>
@@ -56,20 +57,20 @@ void collect(const QMenu& menu, std::vector<std::pair<QString, QString>>& keys) 
 void show_about(QWidget* parent) {
   QDialog dialog(parent);
   dialog.setObjectName(QStringLiteral("about"));
-  dialog.setWindowTitle(QStringLiteral("About Fluewright"));
+  dialog.setWindowTitle(tr("About Fluewright"));
   auto* column = new QVBoxLayout(&dialog);
   column->setContentsMargins(28, 22, 28, 18);
   column->setSpacing(8);
   column->addWidget(line(QStringLiteral("Fluewright"), "figure"));
-  column->addWidget(line(QStringLiteral("Draw the flue path of a bench heater and see whether it draws. Version %1, "
+  column->addWidget(line(tr("Draw the flue path of a bench heater and see whether it draws. Version %1, "
                                         "GPL-3.0-or-later.")
                              .arg(QCoreApplication::applicationVersion())));
   column->addSpacing(8);
-  column->addWidget(line(QStringLiteral("Before you light a fire"), "heading"));
+  column->addWidget(line(tr("Before you light a fire"), "heading"));
   for (const std::string& caution : cautions()) {
     column->addWidget(line(QStringLiteral("▲  %1").arg(QString::fromStdString(caution))));
   }
-  column->addWidget(line(QStringLiteral("No compliance with any standard is claimed."), "caption"));
+  column->addWidget(line(tr("No compliance with any standard is claimed."), "caption"));
   column->addSpacing(8);
   add_close(dialog, *column);
   dialog.setMinimumWidth(560);
@@ -82,15 +83,15 @@ void show_shortcuts(QWidget* parent, const QMenuBar& menus) {
     if (action->menu()) collect(*action->menu(), keys);
   }
   const std::vector<std::pair<QString, QString>> more{
-      {QStringLiteral("↑ ↓"), QStringLiteral("In a field: one step up or down; Page keys: ten")},
-      {QStringLiteral("Enter, Esc"), QStringLiteral("In a field: use what is typed, or go back to what was")},
-      {QStringLiteral("← →, Enter"), QStringLiteral("On the plot: walk along the path, select the piece")},
-      {QStringLiteral("Tab, Shift+Tab"), QStringLiteral("To the next control, or back")}};
+      {QStringLiteral("↑ ↓"), tr("In a field: one step up or down; Page keys: ten")},
+      {tr("Enter, Esc"), tr("In a field: use what is typed, or go back to what was")},
+      {tr("← →, Enter"), tr("On the plot: walk along the path, select the piece")},
+      {tr("Tab, Shift+Tab"), tr("To the next control, or back")}};
   keys.insert(keys.end(), more.begin(), more.end());
 
   QDialog dialog(parent);
   dialog.setObjectName(QStringLiteral("shortcuts"));
-  dialog.setWindowTitle(QStringLiteral("Keyboard"));
+  dialog.setWindowTitle(tr("Keyboard"));
   auto* table = new QWidget;
   auto* grid = new QGridLayout(table);
   grid->setHorizontalSpacing(24);
@@ -103,12 +104,12 @@ void show_shortcuts(QWidget* parent, const QMenuBar& menus) {
   }
   grid->setColumnStretch(1, 1);
   auto* scroll = new QScrollArea;
-  scroll->setAccessibleName(QStringLiteral("Keys"));
+  scroll->setAccessibleName(tr("Keys"));
   scroll->setWidget(table);
   scroll->setWidgetResizable(true);
   auto* column = new QVBoxLayout(&dialog);
   column->setContentsMargins(20, 18, 20, 14);
-  column->addWidget(line(QStringLiteral("Everything by keyboard"), "heading"));
+  column->addWidget(line(tr("Everything by keyboard"), "heading"));
   column->addWidget(scroll, 1);
   add_close(dialog, *column);
   dialog.resize(520, 560);

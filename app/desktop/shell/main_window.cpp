@@ -20,6 +20,7 @@
 #include "app/desktop/start/start_page.hpp"
 #include "app/desktop/starts/starts_window.hpp"
 #include "app/desktop/working/working_panel.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/library_reader.hpp"
 
 #include <QApplication>
@@ -79,7 +80,8 @@ MainWindow::~MainWindow() = default;
 void MainWindow::build_start() {
   for (const Demo& demo : shipped_demos()) {
     start_->add_demo(
-        QString::fromStdString(demo.id), QString::fromStdString(demo.title), QString::fromStdString(demo.scene),
+        QString::fromStdString(demo.id), spoken(demo.title),
+        spoken(demo.scene),
         [&demo](QSize size, double ratio) { return design_thumbnail(demo, shipped_library(), size, ratio); });
   }
   start_->set_recent(memory_.recent());
@@ -101,7 +103,7 @@ void MainWindow::build_work() {
   plot_ = new PlotPanel(document_);
   advice_ = new AdvicePages(document_, *plot_, memory_);
   burn_ = new BurnPanel(document_);
-  plot_->add_page(burn_, QStringLiteral("Burn over time"));
+  plot_->add_page(burn_, tr("Burn over time"));
   connect(plot_, &PlotPanel::page_changed, this, &MainWindow::share_height);
   answer_ = new AnswerPanel(document_);
   working_ = new WorkingPanel(document_, this);
@@ -308,12 +310,12 @@ void MainWindow::show_title() {
     return;
   }
   setWindowTitle(QStringLiteral("%1[*]%2 – Fluewright")
-                     .arg(files_->name(), document_.read_only() ? QStringLiteral(" (read-only)") : QString()));
+                     .arg(files_->name(), document_.read_only() ? tr(" (read-only)") : QString()));
   setWindowModified(document_.modified());
 }
 
 void MainWindow::show_hint() {
-  say(pages_->currentWidget() == start_ ? QStringLiteral("Choose a design to look at, or start with an empty sheet.")
+  say(pages_->currentWidget() == start_ ? tr("Choose a design to look at, or start with an empty sheet.")
                                         : desk_->sentence());
 }
 

@@ -57,6 +57,9 @@ class MainWindow : public QMainWindow {
   /// What is being typed into a field is asked for, as if one had left the field.
   void settle_typing();
 
+  /// Into the status line.
+  void say(const QString& sentence);
+
  protected:
   void closeEvent(QCloseEvent* event) override;
 
@@ -68,7 +71,6 @@ class MainWindow : public QMainWindow {
   void share_height();
   void show_title();
   void show_hint();
-  void say(const QString& sentence);
   void end_tour();
   void restore_choices();
   void keep_choices();

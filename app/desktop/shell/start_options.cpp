@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/shell/start_options.hpp"
 
+#include "app/desktop/language/language.hpp"
 #include "app/desktop/shell/file_room.hpp"
 #include "app/shared/log.hpp"
 
@@ -27,6 +28,9 @@ StartOptions read_start_options(int argc, char** argv) {
   parser.add_option("--demo", options.demo, "A demo design to open, by its name (fluewright-cli demos lists them)")
       ->excludes(design);
   parser.add_option("--units", units, "metric or imperial")->check(CLI::IsMember({"metric", "imperial"}));
+  std::vector<std::string> codes;
+  for (const Language& language : languages) codes.emplace_back(language.code);
+  parser.add_option("--language", options.language, "The language of this start: en, de or es")->check(CLI::IsMember(codes));
   parser.add_option("--theme", sheet, "light or dark")->check(CLI::IsMember({"light", "dark"}));
   parser
       .add_option("--log-level", options.log_level,

@@ -17,6 +17,7 @@ struct StartOptions {
   std::string log_level = "warn";
   std::optional<UnitSystem> units;
   std::optional<Sheet> sheet;
+  std::string language;      ///< "de"; empty: the one chosen, else the system's
   std::string picture;       ///< a file to put a picture of the window into, and then leave
   std::optional<int> leave;  ///< the options themselves end the program with this status
 };

@@ -3,6 +3,7 @@
 #include "app/desktop/start/demo_card.hpp"
 
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QEvent>
 #include <QKeyEvent>
@@ -18,7 +19,7 @@ constexpr int pad = 12;
 DemoCard::DemoCard(const QString& title, const QString& scene, Thumbnail thumbnail, QWidget* parent)
     : QAbstractButton(parent), scene_(scene), thumbnail_(std::move(thumbnail)) {
   setText(title);
-  setAccessibleName(QStringLiteral("Open the demo %1").arg(title));
+  setAccessibleName(tr("Open the demo %1").arg(title));
   setAccessibleDescription(scene);
   setFocusPolicy(Qt::StrongFocus);
   setCursor(Qt::PointingHandCursor);

@@ -4,6 +4,7 @@
 
 #include "app/desktop/fields/scroll_column.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 
 #include <QDir>
@@ -39,27 +40,27 @@ StartPage::StartPage(QWidget* parent)
       body_(new QWidget),
       back_(new QPushButton),
       cards_box_(new QGridLayout),
-      recent_heading_(words(QStringLiteral("Recent"), "heading")),
+      recent_heading_(words(tr("Recent"), "heading")),
       recent_box_(new QVBoxLayout) {
   setObjectName(QStringLiteral("start_page"));
   auto* title = words(QStringLiteral("Fluewright"), "figure");
-  auto* sentence = words(QStringLiteral("Draw the flue path of a bench heater, from feed to cap, and see at every "
+  auto* sentence = words(tr("Draw the flue path of a bench heater, from feed to cap, and see at every "
                                         "edit whether it draws."),
                          "heading");
-  auto* fresh = new QPushButton(QStringLiteral("Empty sheet"));
+  auto* fresh = new QPushButton(tr("Empty sheet"));
   fresh->setProperty("prominent", true);
   fresh->setObjectName(QStringLiteral("start_new"));
-  fresh->setToolTip(QStringLiteral("Ctrl+N"));
-  auto* open = new QPushButton(QStringLiteral("Open a design…"));
+  fresh->setToolTip(QKeySequence(QStringLiteral("Ctrl+N")).toString(QKeySequence::NativeText));
+  auto* open = new QPushButton(tr("Open a design…"));
   open->setObjectName(QStringLiteral("start_open"));
-  open->setToolTip(QStringLiteral("Ctrl+O"));
+  open->setToolTip(QKeySequence(QStringLiteral("Ctrl+O")).toString(QKeySequence::NativeText));
   connect(fresh, &QPushButton::clicked, this, &StartPage::new_chosen);
   connect(open, &QPushButton::clicked, this, &StartPage::open_chosen);
   auto* buttons = new QHBoxLayout;
   buttons->setSpacing(10);
   auto* questions = new QPushButton(tr("A path by five questions…"));
   questions->setObjectName(QStringLiteral("start_questions"));
-  questions->setToolTip(QStringLiteral("Ctrl+Shift+N"));
+  questions->setToolTip(QKeySequence(QStringLiteral("Ctrl+Shift+N")).toString(QKeySequence::NativeText));
   connect(questions, &QPushButton::clicked, this, &StartPage::questions_chosen);
   buttons->addWidget(questions);
   buttons->addWidget(fresh);
@@ -76,9 +77,9 @@ StartPage::StartPage(QWidget* parent)
   main->addSpacing(6);
   main->addLayout(buttons);
   main->addSpacing(14);
-  main->addWidget(words(QStringLiteral("Designs to look at"), "heading"));
+  main->addWidget(words(tr("Designs to look at"), "heading"));
   main->addWidget(
-      words(QStringLiteral("All invented; change them as you like, they open as unsaved copies."), "caption"));
+      words(tr("All invented; change them as you like, they open as unsaved copies."), "caption"));
   cards_box_->setSpacing(14);
   main->addLayout(cards_box_);
   main->addStretch(1);
@@ -89,7 +90,7 @@ StartPage::StartPage(QWidget* parent)
   recent_box_->setSpacing(2);
   side->addLayout(recent_box_);
   side->addSpacing(14);
-  side->addWidget(words(QStringLiteral("Before you light a fire"), "heading"));
+  side->addWidget(words(tr("Before you light a fire"), "heading"));
   for (const std::string& caution : cautions()) {
     auto* line = words(QStringLiteral("▲  %1").arg(QString::fromStdString(caution)), nullptr);
     side->addWidget(line);
@@ -135,7 +136,7 @@ void StartPage::set_recent(const QStringList& paths) {
     line->setFlat(true);
     line->setProperty("link", true);
     line->setToolTip(QDir::toNativeSeparators(path));
-    line->setAccessibleName(QStringLiteral("Open %1").arg(path));
+    line->setAccessibleName(tr("Open %1").arg(path));
     connect(line, &QPushButton::clicked, this, [this, path] { emit recent_chosen(path); });
     recent_box_->addWidget(line, 0, Qt::AlignLeft);
     recent_.push_back(line);
@@ -144,7 +145,7 @@ void StartPage::set_recent(const QStringList& paths) {
 }
 
 void StartPage::set_current(const QString& name) {
-  back_->setText(QStringLiteral("Back to %1").arg(name));
+  back_->setText(tr("Back to %1").arg(name));
   back_->setVisible(!name.isEmpty());
 }
 

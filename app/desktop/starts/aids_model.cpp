@@ -3,6 +3,7 @@
 #include "app/desktop/starts/aids_model.hpp"
 
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/start_words.hpp"
 
 namespace fluewright {
@@ -42,10 +43,9 @@ QVariant AidsModel::data(const QModelIndex& index, int role) const {
 QVariant AidsModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (role != Qt::DisplayRole) return {};
   if (orientation == Qt::Vertical) return section + 1;
-  if (section == 0) return QStringLiteral("aid");
-  if (section + 1 == columnCount()) return QStringLiteral("why it stands here");
-  const std::string_view heading = aid_columns()[static_cast<std::size_t>(section) - 1].heading;
-  return QString::fromUtf8(heading.data(), static_cast<qsizetype>(heading.size()));
+  if (section == 0) return tr("aid");
+  if (section + 1 == columnCount()) return tr("why it stands here");
+  return spoken(aid_columns()[static_cast<std::size_t>(section) - 1].heading);
 }
 
 }  // namespace fluewright

@@ -4,6 +4,7 @@
 
 #include "app/desktop/starts/start_colours.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/start_words.hpp"
 
 namespace fluewright {
@@ -54,8 +55,8 @@ QVariant MapModel::data(const QModelIndex& index, int role) const {
     }
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole: {
-      if (!known) return QStringLiteral("not known yet");
-      const std::string_view words = word(c.start, !computed || c.draws_with_fan);
+      if (!known) return tr("not known yet");
+      const std::string words = said(word(c.start, !computed || c.draws_with_fan));
       return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
     }
     case Qt::TextAlignmentRole: return static_cast<int>(Qt::AlignCenter);

@@ -4,6 +4,7 @@
 
 #include "app/desktop/starts/start_colours.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/start_words.hpp"
 
 #include <QKeyEvent>
@@ -29,7 +30,7 @@ QString shown(Temperature t, UnitSystem units) { return QString::fromStdString(s
 
 MapView::MapView(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("start_map"));
-  setAccessibleName(QStringLiteral("Start map: outdoors across, room upwards"));
+  setAccessibleName(tr("Start map: outdoors across, room upwards"));
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
 }
@@ -76,12 +77,12 @@ std::optional<std::size_t> MapView::cell_at(QPoint at) const {
 
 QString MapView::words_of(std::size_t cell) const {
   const StartCell& c = map_->cell(cell);
-  const QString where = QStringLiteral("Outdoors %1, room %2: ").arg(shown(map_->outdoors(cell), units_), shown(map_->room(cell), units_));
-  if (c.state == CellState::unknown) return where + QStringLiteral("not known yet");
-  const std::string_view text = word(c.start, c.state != CellState::computed || c.draws_with_fan);
+  const QString where = tr("Outdoors %1, room %2: ").arg(shown(map_->outdoors(cell), units_), shown(map_->room(cell), units_));
+  if (c.state == CellState::unknown) return where + tr("not known yet");
+  const std::string text = said(word(c.start, c.state != CellState::computed || c.draws_with_fan));
   QString words = where + QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-  if (c.state == CellState::between) words += QStringLiteral(" (not computed yet; the cells around it agree)");
-  if (!c.certain) words += QStringLiteral(" (a run did not converge)");
+  if (c.state == CellState::between) words += tr(" (not computed yet; the cells around it agree)");
+  if (!c.certain) words += tr(" (a run did not converge)");
   return words;
 }
 
@@ -145,11 +146,11 @@ void MapView::paint_axes(QPainter& painter) const {
     const double y = rect_of(map_->index(0, r)).center().y();
     painter.drawText(QRectF(0.0, y - 8.0, left_margin - 6.0, 16.0), Qt::AlignRight | Qt::AlignVCenter, shown(grid.room.at(r), units_));
   }
-  painter.drawText(QRectF(all.left(), all.bottom() + 20.0, all.width(), 18.0), Qt::AlignCenter, QStringLiteral("Outdoors"));
+  painter.drawText(QRectF(all.left(), all.bottom() + 20.0, all.width(), 18.0), Qt::AlignCenter, tr("Outdoors"));
   painter.save();
   painter.translate(10.0, all.center().y());
   painter.rotate(-90.0);
-  painter.drawText(QRectF(-60.0, -8.0, 120.0, 16.0), Qt::AlignCenter, QStringLiteral("Room"));
+  painter.drawText(QRectF(-60.0, -8.0, 120.0, 16.0), Qt::AlignCenter, tr("Room"));
   painter.restore();
 }
 
@@ -171,7 +172,7 @@ void MapView::paint_today(QPainter& painter) const {
   painter.setFont(type(TypeRole::caption));
   const QRectF label(at.x() + 13.0, at.y() - 9.0, 44.0, 18.0);
   painter.fillRect(label, theme().inks.paper);
-  painter.drawText(label, Qt::AlignCenter, QStringLiteral("today"));
+  painter.drawText(label, Qt::AlignCenter, tr("today"));
 }
 
 void MapView::point_at(std::optional<std::size_t> cell) {

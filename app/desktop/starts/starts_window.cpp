@@ -8,6 +8,7 @@
 #include "app/desktop/starts/map_view.hpp"
 #include "app/desktop/starts/start_colours.hpp"
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/aid_figures.hpp"
 #include "app/shared/library_reader.hpp"
 #include "app/shared/start_words.hpp"
@@ -56,12 +57,12 @@ QString legend_text() {
   QString text;
   for (const StartClass start : start_classes) {
     const QColor ground = start_colour(start, theme().sheet);
-    const std::string_view words = word(start);
+    const std::string words = said(word(start));
     text += QStringLiteral("<p style='margin:2px'><span style='background-color:%1;color:%2'>&nbsp;%3&nbsp;</span> %4</p>")
                 .arg(ground.name(), letter_colour(ground).name(), QString(QLatin1Char(letter(start))),
                      QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())));
   }
-  return text + QStringLiteral("<p style='margin:2px'>Pale, small letter: not computed yet, the cells around it agree</p>");
+  return text + QStringLiteral("<p style='margin:2px'>%1</p>").arg(tr("Pale, small letter: not computed yet, the cells around it agree"));
 }
 
 /// Rank, aid and why, one after the other; what is unsafe in the warning's colour.
@@ -69,7 +70,7 @@ QString reasons_text(const std::vector<AidRow>& rows, UnitSystem units) {
   QString text;
   int rank = 0;
   for (const AidRow& row : rows) {
-    const QString words = QStringLiteral("%1&nbsp; <b>%2</b>: %3")
+    const QString words = tr("%1&nbsp; <b>%2</b>: %3")
                               .arg(++rank)
                               .arg(QString::fromStdString(aid_name(row.task)).toHtmlEscaped(),
                                    QString::fromStdString(reason_sentence(row, units)).toHtmlEscaped());
@@ -84,19 +85,19 @@ QString reasons_text(const std::vector<AidRow>& rows, UnitSystem units) {
 
 StartsWindow::StartsWindow(Document& document, QWidget* parent) : QWidget(parent, Qt::Window), document_(document) {
   setObjectName(QStringLiteral("starts"));
-  setWindowTitle(QStringLiteral("Will it start? – Fluewright"));
+  setWindowTitle(tr("Will it start? – Fluewright"));
   resize(1080, 760);
   warning_ = paragraph(QStringLiteral("power_cut"), "heading", this);
   warning_->hide();
   pages_ = new QTabWidget(this);
   pages_->setAccessibleName(windowTitle());
   pages_->setObjectName(QStringLiteral("starts_pages"));
-  pages_->addTab(build_map_page(), QStringLiteral("Map"));
+  pages_->addTab(build_map_page(), tr("Map"));
   table_model_ = new MapModel(this);
-  table_ = table(QStringLiteral("start_table"), QStringLiteral("Start map as a table"), table_model_, pages_);
+  table_ = table(QStringLiteral("start_table"), tr("Start map as a table"), table_model_, pages_);
   table_->horizontalHeader()->setDefaultSectionSize(54);
-  pages_->addTab(table_, QStringLiteral("Map as a table"));
-  pages_->addTab(build_aids_page(), QStringLiteral("Starting aids"));
+  pages_->addTab(table_, tr("Map as a table"));
+  pages_->addTab(build_aids_page(), tr("Starting aids"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(14, 12, 14, 12);
   column->setSpacing(8);
@@ -145,7 +146,7 @@ QWidget* StartsWindow::build_map_page() {
 
 QWidget* StartsWindow::build_aids_page() {
   aids_model_ = new AidsModel(this);
-  aids_table_ = table(QStringLiteral("aids_table"), QStringLiteral("Starting aids, best first"), aids_model_, this);
+  aids_table_ = table(QStringLiteral("aids_table"), tr("Starting aids, best first"), aids_model_, this);
   aids_table_->setSelectionBehavior(QAbstractItemView::SelectRows);
   aids_table_->setShowGrid(false);
   aids_table_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -168,7 +169,7 @@ QWidget* StartsWindow::build_foot() {
   line->setContentsMargins(0, 0, 0, 0);
   progress_ = new QProgressBar(foot);
   progress_->setObjectName(QStringLiteral("starts_progress"));
-  progress_->setAccessibleName(QStringLiteral("How far the runs are"));
+  progress_->setAccessibleName(tr("How far the runs are"));
   progress_->setRange(0, 100);
   button_ = new QPushButton(foot);
   button_->setObjectName(QStringLiteral("starts_button"));
@@ -219,14 +220,14 @@ void StartsWindow::begin() {
   cells_shown_ = aids_shown_ = 0;
   cut_shown_ = false;
   design_ = document_.design();
-  const std::shared_ptr<const Library> library = shipped_library();
+  const std::shared_ptr<const Library> library = document_.shared_library();
   auto question = ask_for_start(design_, *library);
   if (!question) {
     view_->clear();
     table_model_->clear();
     aids_model_->show_rows({}, document_.units());
     warning_->hide();
-    limit_->setText(QStringLiteral("The drawing has no complete path with a fire on it yet: nothing can burn."));
+    limit_->setText(tr("The drawing has no complete path with a fire on it yet: nothing can burn."));
     assumptions_->clear();
     show_progress();
     return;
@@ -264,7 +265,7 @@ void StartsWindow::show_power_cut() {
   warning_->setVisible(cut.has_value());
   if (!cut) return;
   const std::string_view unsafe = power_cut_headline(*cut);
-  warning_->setText((QString::fromUtf8(unsafe.data(), static_cast<qsizetype>(unsafe.size())) + QLatin1Char(' ') +
+  warning_->setText((spoken(unsafe) + QLatin1Char(' ') +
                      QString::fromStdString(power_cut_sentence(*cut))).trimmed());
   QPalette palette = warning_->palette();
   palette.setColor(QPalette::WindowText, unsafe.empty() ? theme().inks.ink : theme().inks.accent);
@@ -299,8 +300,8 @@ void StartsWindow::show_progress() {
   const double cells = map_job_ ? map_job_->progress().value() : 0.0;
   const double aids = aids_job_ ? aids_job_->progress().value() : 0.0;
   progress_->setValue(static_cast<int>(50.0 * cells + 50.0 * aids));
-  progress_->setFormat(QStringLiteral("map %1 %, aids %2 %").arg(static_cast<int>(100.0 * cells)).arg(static_cast<int>(100.0 * aids)));
-  button_->setText(at_work ? QStringLiteral("Stop") : QStringLiteral("Compute anew"));
+  progress_->setFormat(tr("map %1 %, aids %2 %").arg(static_cast<int>(100.0 * cells)).arg(static_cast<int>(100.0 * aids)));
+  button_->setText(at_work ? tr("Stop") : tr("Compute anew"));
 }
 
 void StartsWindow::changeEvent(QEvent* event) {

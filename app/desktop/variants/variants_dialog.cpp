@@ -5,6 +5,7 @@
 #include "app/desktop/document.hpp"
 #include "app/desktop/theme/theme.hpp"
 #include "app/desktop/variants/variants_words.hpp"
+#include "app/drawing/tr.hpp"
 
 #include <QCoreApplication>
 #include <QDialog>
@@ -18,13 +19,12 @@ namespace fluewright {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Variants", text); }
 
 /// Names of the variants over what is compared; changing over by a click on a name.
 class ComparisonTable : public QTableWidget {
  public:
   explicit ComparisonTable(Document& document) : document_{document} {
-    setAccessibleName(tr(QT_TRANSLATE_NOOP("Variants", "Variants side by side")));
+    setAccessibleName(tr("Variants side by side"));
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionMode(QAbstractItemView::SingleSelection);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
@@ -48,7 +48,7 @@ class ComparisonTable : public QTableWidget {
     for (int column = 0; column < variants; ++column) {
       const auto place = static_cast<std::size_t>(column);
       const bool here = place == document_.active_variant();
-      auto* head = new QTableWidgetItem(here ? tr(QT_TRANSLATE_NOOP("Variants", "%1 (on the desk)")).arg(document_.variant_name(place))
+      auto* head = new QTableWidgetItem(here ? tr("%1 (on the desk)").arg(document_.variant_name(place))
                                              : document_.variant_name(place));
       setHorizontalHeaderItem(column, head);
       for (int row = 0; row < static_cast<int>(lines.size()); ++row) {
@@ -61,7 +61,7 @@ class ComparisonTable : public QTableWidget {
     for (int row = 0; row < static_cast<int>(lines.size()); ++row) {
       setVerticalHeaderItem(row, new QTableWidgetItem(lines[static_cast<std::size_t>(row)].what));
     }
-    setVerticalHeaderItem(static_cast<int>(lines.size()), new QTableWidgetItem(tr(QT_TRANSLATE_NOOP("Variants", "Parts"))));
+    setVerticalHeaderItem(static_cast<int>(lines.size()), new QTableWidgetItem(tr("Parts")));
     resizeRowsToContents();
   }
 
@@ -91,10 +91,9 @@ void show_variants(Document& document, QWidget* parent) {
   auto* dialog = new QDialog(parent);
   dialog->setObjectName(name);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
-  dialog->setWindowTitle(tr(QT_TRANSLATE_NOOP("Variants", "Variants side by side")));
+  dialog->setWindowTitle(tr("Variants side by side"));
   auto* column = new QVBoxLayout(dialog);
-  auto* words = new QLabel(tr(QT_TRANSLATE_NOOP(
-      "Variants", "In brackets: how far from the first. F6 changes over; a click on a name puts that one on the desk.")));
+  auto* words = new QLabel(tr("In brackets: how far from the first. F6 changes over; a click on a name puts that one on the desk."));
   words->setWordWrap(true);
   column->addWidget(words);
   column->addWidget(new ComparisonTable(document), 1);

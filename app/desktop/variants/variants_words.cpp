@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/variants/variants_words.hpp"
 
+#include "app/drawing/tr.hpp"
+
 #include <QCoreApplication>
 
 #include <cmath>
@@ -13,7 +15,6 @@ namespace fluewright {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Variants", text); }
 
 QString sign(double difference) { return difference > 0.0 ? QStringLiteral("+") : QStringLiteral("−"); }
 
@@ -60,11 +61,11 @@ std::vector<ComparedLine> compared_variants(const Document& document) {
   const auto answer = [&document](std::size_t i) -> const Assessment& { return document.variant_assessment(i); };
   std::vector<ComparedLine> lines;
   lines.push_back(line<Pressure>(
-      document, QT_TRANSLATE_NOOP("Variants", "Draft margin"),
+      document, QT_TR_NOOP("Draft margin"),
       [&](std::size_t i) { return answer(i).verdict ? std::optional(answer(i).worst_margin) : std::nullopt; },
       shown<Pressure>(units), apart<Pressure>(units)));
   lines.push_back(line<Temperature>(
-      document, QT_TRANSLATE_NOOP("Variants", "Exit temperature"), [&](std::size_t i) { return answer(i).exit_temperature; },
+      document, QT_TR_NOOP("Exit temperature"), [&](std::size_t i) { return answer(i).exit_temperature; },
       [units](const Temperature& t) { return QString::fromStdString(show(t, units).text()); },
       [units](const Temperature& first, const Temperature& here) {
         const bool metric = units == UnitSystem::metric;
@@ -73,11 +74,11 @@ std::vector<ComparedLine> compared_variants(const Document& document) {
         return sign(by) + QStringLiteral("%1 %2").arg(std::lround(std::abs(by))).arg(metric ? QStringLiteral("K") : QStringLiteral("°F"));
       }));
   ComparedLine wet;
-  wet.what = tr(QT_TRANSLATE_NOOP("Variants", "Water begins"));
+  wet.what = tr("Water begins");
   for (std::size_t i = 0; i < document.variant_count(); ++i) {
     const auto& condensation = answer(i).condensation;
-    wet.values << (!condensation              ? tr(QT_TRANSLATE_NOOP("Variants", "not known yet"))
-                   : !condensation->starts_at ? tr(QT_TRANSLATE_NOOP("Variants", "nowhere"))
+    wet.values << (!condensation              ? tr("not known yet")
+                   : !condensation->starts_at ? tr("nowhere")
                                               : QString::fromStdString(show(*condensation->starts_at, units, Meaning::run_length).text()));
     wet.differences << QString();
   }
@@ -88,12 +89,12 @@ std::vector<ComparedLine> compared_variants(const Document& document) {
       return running != nullptr ? std::optional(running->heat.*part) : std::nullopt;
     };
   };
-  lines.push_back(line<Power>(document, QT_TRANSLATE_NOOP("Variants", "Heat kept in the mass"), balance(&HeatBalance::into_mass),
+  lines.push_back(line<Power>(document, QT_TR_NOOP("Heat kept in the mass"), balance(&HeatBalance::into_mass),
                               shown<Power>(units), apart<Power>(units)));
-  lines.push_back(line<Power>(document, QT_TRANSLATE_NOOP("Variants", "Heat to the room"), balance(&HeatBalance::to_room),
+  lines.push_back(line<Power>(document, QT_TR_NOOP("Heat to the room"), balance(&HeatBalance::to_room),
                               shown<Power>(units), apart<Power>(units)));
   lines.push_back(line<Length>(
-      document, QT_TRANSLATE_NOOP("Variants", "Length of the path"),
+      document, QT_TR_NOOP("Length of the path"),
       [&](std::size_t i) { return answer(i).profile.empty() ? std::nullopt : std::optional(answer(i).path_length); },
       [units](const Length& s) { return QString::fromStdString(show(s, units, Meaning::run_length).text()); },
       [units](const Length& first, const Length& here) {
@@ -102,7 +103,7 @@ std::vector<ComparedLine> compared_variants(const Document& document) {
         return sign(by.value()) + QString::fromStdString(show(bu::abs(by), units, Meaning::run_length).text());
       }));
   ComparedLine pieces;
-  pieces.what = tr(QT_TRANSLATE_NOOP("Variants", "Pieces"));
+  pieces.what = tr("Pieces");
   const auto count = [&document](std::size_t i) { return static_cast<int>(document.variant(i).pieces.size()); };
   for (std::size_t i = 0; i < document.variant_count(); ++i) {
     const int by = count(i) - count(0);
@@ -121,11 +122,11 @@ QString parts_words(const Document& document, std::size_t place) {
     if (number == 0) continue;
     const PieceType* known = document.library().piece_type(type);
     const QString name = QString::fromStdString(known == nullptr ? type : known->name);
-    words << (number > 0 ? tr(QT_TRANSLATE_NOOP("Variants", "%1 × %2 more")) : tr(QT_TRANSLATE_NOOP("Variants", "%1 × %2 fewer")))
+    words << (number > 0 ? tr("%1 × %2 more") : tr("%1 × %2 fewer"))
                  .arg(std::abs(number))
                  .arg(name);
   }
-  return words.isEmpty() ? tr(QT_TRANSLATE_NOOP("Variants", "the same pieces")) : words.join(QStringLiteral(", "));
+  return words.isEmpty() ? tr("the same pieces") : words.join(QStringLiteral(", "));
 }
 
 }  // namespace fluewright

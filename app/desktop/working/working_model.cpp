@@ -3,7 +3,9 @@
 #include "app/desktop/working/working_model.hpp"
 
 #include "app/desktop/theme/theme.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/working_report.hpp"
+#include "app/shared/working_words.hpp"
 
 #include <QFontDatabase>
 #include <QStringList>
@@ -24,12 +26,12 @@ void WorkingModel::show(const Working& working, const Design& design, const Libr
     if (step.part != part) {
       part = step.part;
       Line head;
-      head.heading = words(part);
+      head.heading = words(said_step(part));
       lines_.push_back(head);
     }
     Line line;
     line.cells[symbol] = words(step.symbol);
-    line.cells[meaning] = words(step.meaning);
+    line.cells[meaning] = words(said_step(step.meaning));
     const std::string notes = working_notes(step, design, library);
     if (!notes.empty()) line.cells[meaning] += QStringLiteral(" – ") + words(notes);
     line.cells[relation] = words(step.relation);
@@ -88,8 +90,8 @@ QVariant WorkingModel::headerData(int section, Qt::Orientation orientation, int 
   if (orientation != Qt::Horizontal) return {};
   if (role == Qt::TextAlignmentRole) return QVariant::fromValue(Qt::Alignment(Qt::AlignLeft | Qt::AlignVCenter));
   if (role != Qt::DisplayRole) return {};
-  static const QStringList names{QStringLiteral("Symbol"), QStringLiteral("Meaning"), QStringLiteral("Relation"),
-                                 QStringLiteral("Value"), QStringLiteral("Source")};
+  const QStringList names{tr("Symbol"), tr("Meaning"), tr("Relation"),
+                                 tr("Value"), tr("Source")};
   return names[section];
 }
 

@@ -4,6 +4,7 @@
 
 #include "app/desktop/fields/quiet_combo.hpp"
 #include "app/desktop/working/working_model.hpp"
+#include "app/drawing/tr.hpp"
 #include "app/shared/words.hpp"
 #include "app/shared/working_report.hpp"
 
@@ -44,14 +45,14 @@ QToolButton* step_button(const QString& sign, const QString& words, QWidget* par
 
 WorkingPanel::WorkingPanel(Document& document, QWidget* parent) : QWidget(parent, Qt::Window), document_(document) {
   setObjectName(QStringLiteral("working"));
-  setWindowTitle(QStringLiteral("Working – Fluewright"));
+  setWindowTitle(tr("Working – Fluewright"));
   resize(1080, 720);
   build_table();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(14, 12, 14, 12);
   column->setSpacing(8);
   column->addWidget(build_head());
-  auto* how = new QLabel(QStringLiteral("SI base units; temperatures in kelvin. Values stand to more digits than they mean, so that "
+  auto* how = new QLabel(tr("SI base units; temperatures in kelvin. Values stand to more digits than they mean, so that "
                                         "whoever works with them on a calculator gets six back."),
                          this);
   how->setProperty("role", "caption");
@@ -68,20 +69,20 @@ QWidget* WorkingPanel::build_head() {
   line->setContentsMargins(0, 0, 0, 0);
   subject_ = new QuietCombo(head);
   subject_->setObjectName(QStringLiteral("working_subject"));
-  subject_->setAccessibleName(QStringLiteral("What is worked"));
-  subject_->addItem(QStringLiteral("The selected piece"));
-  for (const NamedHeadline& headline : headlines()) subject_->addItem(capital(word(headline.headline)));
+  subject_->setAccessibleName(tr("What is worked"));
+  subject_->addItem(tr("The selected piece"));
+  for (const NamedHeadline& headline : headlines()) subject_->addItem(capital(said(word(headline.headline))));
   title_ = new QLabel(head);
   title_->setObjectName(QStringLiteral("working_title"));
   title_->setProperty("role", "heading");
-  earlier_ = step_button(QStringLiteral("‹"), QStringLiteral("The slice before"), head);
-  later_ = step_button(QStringLiteral("›"), QStringLiteral("The slice after"), head);
+  earlier_ = step_button(QStringLiteral("‹"), tr("The slice before"), head);
+  later_ = step_button(QStringLiteral("›"), tr("The slice after"), head);
   earlier_->setObjectName(QStringLiteral("slice_before"));
   later_->setObjectName(QStringLiteral("slice_after"));
   slice_words_ = new QLabel(head);
   slice_words_->setProperty("role", "caption");
-  auto* copy = new QPushButton(QStringLiteral("Copy all"), head);
-  copy->setToolTip(QStringLiteral("The whole working as text; Ctrl+C copies the chosen lines"));
+  auto* copy = new QPushButton(tr("Copy all"), head);
+  copy->setToolTip(tr("The whole working as text; Ctrl+C copies the chosen lines"));
   line->addWidget(subject_);
   line->addSpacing(10);
   line->addWidget(title_, 1);
@@ -100,7 +101,7 @@ void WorkingPanel::build_table() {
   model_ = new WorkingModel(this);
   table_ = new QTableView(this);
   table_->setObjectName(QStringLiteral("working_table"));
-  table_->setAccessibleName(QStringLiteral("Steps of the working"));
+  table_->setAccessibleName(tr("Steps of the working"));
   table_->setModel(model_);
   table_->setShowGrid(false);
   table_->setWordWrap(true);
@@ -209,8 +210,8 @@ void WorkingPanel::say(const std::optional<Working>& working) {
       if (model_->is_heading(row)) table_->setSpan(row, 0, 1, WorkingModel::column_count);
     }
   } else {
-    title_->setText(number_ ? QStringLiteral("The answer has no such number now.")
-                            : QStringLiteral("The gas does not pass this piece yet."));
+    title_->setText(number_ ? tr("The answer has no such number now.")
+                            : tr("The gas does not pass this piece yet."));
     model_->clear();
   }
   const bool sliced = slices_ > 0;
@@ -218,7 +219,7 @@ void WorkingPanel::say(const std::optional<Working>& working) {
     part->setVisible(sliced);
   }
   const std::size_t now = slice_.value_or(slices_ / 2);
-  slice_words_->setText(QStringLiteral("Slice %1 of the piece's %2").arg(now + 1).arg(slices_));
+  slice_words_->setText(tr("Slice %1 of the piece's %2").arg(now + 1).arg(slices_));
   earlier_->setEnabled(now > 0);
   later_->setEnabled(now + 1 < slices_);
   fit_rows();

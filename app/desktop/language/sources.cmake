@@ -1,0 +1,1 @@
+set(ROOM_SOURCES language.cpp)
