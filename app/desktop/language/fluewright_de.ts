@@ -104,10 +104,6 @@
         <translation>rechnet…</translation>
     </message>
     <message>
-        <source>the worst of three bench ages</source>
-        <translation>der ungünstigste von drei Bankzuständen</translation>
-    </message>
-    <message>
         <source>quick curve; working…</source>
         <translation>schnelle Kurve; rechnet…</translation>
     </message>
@@ -5073,10 +5069,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
     <message>
         <source>{}: the fire gets more air than is wanted, and even shut down to {} the mouth lets too much in.</source>
         <translation>{}: das Feuer bekommt mehr Luft als gewünscht, und selbst auf {} gedrosselt lässt die Mündung zu viel herein.</translation>
-    </message>
-    <message>
-        <source>{}: choke the mouth from {} to {} of its section and the fire gets the wanted air.</source>
-        <translation>{}: die Mündung von {} auf {} ihres Querschnitts drosseln, und das Feuer bekommt die gewünschte Luft.</translation>
     </message>
     <message>
         <source>The gas leaves the cap at {}, over {}: a longer bench could keep that heat.</source>
@@ -10244,6 +10236,46 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
     <message>
         <source>... and {} more.</source>
         <translation>… und {} weitere.</translation>
+    </message>
+    <message>
+        <source>The quick estimate stays; the points worked out so far too</source>
+        <translation>Die Schnellschätzung bleibt; die bisher gerechneten Punkte auch</translation>
+    </message>
+    <message>
+        <source>worked out step by step in time, the worst of three bench ages; dotted: the quick estimate</source>
+        <translation>Schritt für Schritt in der Zeit gerechnet, der ungünstigste von drei Bankzuständen; gepunktet: die Schnellschätzung</translation>
+    </message>
+    <message>
+        <source>stopped after %1 of %2 points in time; the limit is that of the quick estimate</source>
+        <translation>nach %1 von %2 Punkten in der Zeit angehalten; die Grenze ist die der Schnellschätzung</translation>
+    </message>
+    <message>
+        <source>quick estimate; worked out in time: %1 of %2 points</source>
+        <translation>Schnellschätzung; in der Zeit gerechnet: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>quick estimate, the worst of three bench ages</source>
+        <translation>Schnellschätzung, der ungünstigste von drei Bankzuständen</translation>
+    </message>
+    <message>
+        <source>quick estimate, the worst of three bench ages; a path that branches has no steps in time</source>
+        <translation>Schnellschätzung, der ungünstigste von drei Bankzuständen; ein Weg mit Abzweigen hat keine Schritte in der Zeit</translation>
+    </message>
+    <message>
+        <source>%1 (warm, blade shut: %2)</source>
+        <translation>%1 (warm, Klappe zu: %2)</translation>
+    </message>
+    <message>
+        <source>From {} to {} the flue is up to {} above the room, so a leaky joint lets smoke into the room.</source>
+        <translation>Von {} bis {} liegt der Zug bis zu {} über dem Raum, eine undichte Verbindung lässt also Rauch in den Raum.</translation>
+    </message>
+    <message>
+        <source>{}: once the heater is warm, choke the mouth from {} to {} of its section and the fire gets the wanted air; open it to light.</source>
+        <translation>{}: wenn der Ofen warm ist, die Mündung von {} auf {} ihres Querschnitts drosseln, und das Feuer bekommt die gewünschte Luft; zum Anzünden öffnen.</translation>
+    </message>
+    <message>
+        <source>Lead a bypass past the bench, its blade open while the chimney warms</source>
+        <translation>Eine Umgehung an der Bank vorbei legen, ihre Klappe offen, solange der Schornstein warm wird</translation>
     </message>
 </context>
 </TS>

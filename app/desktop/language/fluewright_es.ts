@@ -104,10 +104,6 @@
         <translation>calculando…</translation>
     </message>
     <message>
-        <source>the worst of three bench ages</source>
-        <translation>el peor de tres estados del banco</translation>
-    </message>
-    <message>
         <source>quick curve; working…</source>
         <translation>curva rápida; calculando…</translation>
     </message>
@@ -5073,10 +5069,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
     <message>
         <source>{}: the fire gets more air than is wanted, and even shut down to {} the mouth lets too much in.</source>
         <translation>{}: el fuego recibe más aire del deseado, e incluso cerrada hasta {} la boca deja entrar demasiado.</translation>
-    </message>
-    <message>
-        <source>{}: choke the mouth from {} to {} of its section and the fire gets the wanted air.</source>
-        <translation>{}: cierre la boca de {} a {} de su sección y el fuego recibe el aire deseado.</translation>
     </message>
     <message>
         <source>The gas leaves the cap at {}, over {}: a longer bench could keep that heat.</source>
@@ -10244,6 +10236,46 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
     <message>
         <source>... and {} more.</source>
         <translation>… y {} más.</translation>
+    </message>
+    <message>
+        <source>The quick estimate stays; the points worked out so far too</source>
+        <translation>La estimación rápida se queda; los puntos ya calculados también</translation>
+    </message>
+    <message>
+        <source>worked out step by step in time, the worst of three bench ages; dotted: the quick estimate</source>
+        <translation>calculado paso a paso en el tiempo, el peor de tres estados del banco; punteada: la estimación rápida</translation>
+    </message>
+    <message>
+        <source>stopped after %1 of %2 points in time; the limit is that of the quick estimate</source>
+        <translation>parado tras %1 de %2 puntos en el tiempo; el límite es el de la estimación rápida</translation>
+    </message>
+    <message>
+        <source>quick estimate; worked out in time: %1 of %2 points</source>
+        <translation>estimación rápida; calculado en el tiempo: %1 de %2 puntos</translation>
+    </message>
+    <message>
+        <source>quick estimate, the worst of three bench ages</source>
+        <translation>estimación rápida, el peor de tres estados del banco</translation>
+    </message>
+    <message>
+        <source>quick estimate, the worst of three bench ages; a path that branches has no steps in time</source>
+        <translation>estimación rápida, el peor de tres estados del banco; un conducto con ramales no tiene pasos en el tiempo</translation>
+    </message>
+    <message>
+        <source>%1 (warm, blade shut: %2)</source>
+        <translation>%1 (caliente, compuerta cerrada: %2)</translation>
+    </message>
+    <message>
+        <source>From {} to {} the flue is up to {} above the room, so a leaky joint lets smoke into the room.</source>
+        <translation>De {} a {} el conducto está hasta {} por encima del cuarto, así que una unión con fuga deja salir humo.</translation>
+    </message>
+    <message>
+        <source>{}: once the heater is warm, choke the mouth from {} to {} of its section and the fire gets the wanted air; open it to light.</source>
+        <translation>{}: con la estufa caliente, cierre la boca de {} a {} de su sección y el fuego recibe el aire deseado; ábrala para encender.</translation>
+    </message>
+    <message>
+        <source>Lead a bypass past the bench, its blade open while the chimney warms</source>
+        <translation>Llevar una derivación que evite el banco, con su compuerta abierta mientras la chimenea se calienta</translation>
     </message>
 </context>
 </TS>
