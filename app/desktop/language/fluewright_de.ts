@@ -10262,10 +10262,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>Schnellschätzung, der ungünstigste von drei Bankzuständen; ein Weg mit Abzweigen hat keine Schritte in der Zeit</translation>
     </message>
     <message>
-        <source>%1 (warm, blade shut: %2)</source>
-        <translation>%1 (warm, Klappe zu: %2)</translation>
-    </message>
-    <message>
         <source>From {} to {} the flue is up to {} above the room, so a leaky joint lets smoke into the room.</source>
         <translation>Von {} bis {} liegt der Zug bis zu {} über dem Raum, eine undichte Verbindung lässt also Rauch in den Raum.</translation>
     </message>
@@ -10274,8 +10270,12 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>{}: wenn der Ofen warm ist, die Mündung von {} auf {} ihres Querschnitts drosseln, und das Feuer bekommt die gewünschte Luft; zum Anzünden öffnen.</translation>
     </message>
     <message>
-        <source>Lead a bypass past the bench, its blade open while the chimney warms</source>
-        <translation>Eine Umgehung an der Bank vorbei legen, ihre Klappe offen, solange der Schornstein warm wird</translation>
+        <source>%1 (warm and shut: %2 to spare)</source>
+        <translation>%1 (warm und zu: %2 Reserve)</translation>
+    </message>
+    <message>
+        <source>Lead a bypass past the bench, open to light</source>
+        <translation>Eine Umgehung an der Bank vorbei legen, zum Anzünden offen</translation>
     </message>
 </context>
 </TS>

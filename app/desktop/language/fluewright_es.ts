@@ -10262,10 +10262,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>estimación rápida, el peor de tres estados del banco; un conducto con ramales no tiene pasos en el tiempo</translation>
     </message>
     <message>
-        <source>%1 (warm, blade shut: %2)</source>
-        <translation>%1 (caliente, compuerta cerrada: %2)</translation>
-    </message>
-    <message>
         <source>From {} to {} the flue is up to {} above the room, so a leaky joint lets smoke into the room.</source>
         <translation>De {} a {} el conducto está hasta {} por encima del cuarto, así que una unión con fuga deja salir humo.</translation>
     </message>
@@ -10274,8 +10270,12 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>{}: con la estufa caliente, cierre la boca de {} a {} de su sección y el fuego recibe el aire deseado; ábrala para encender.</translation>
     </message>
     <message>
-        <source>Lead a bypass past the bench, its blade open while the chimney warms</source>
-        <translation>Llevar una derivación que evite el banco, con su compuerta abierta mientras la chimenea se calienta</translation>
+        <source>%1 (warm and shut: %2 to spare)</source>
+        <translation>%1 (caliente y cerrada: %2 de sobra)</translation>
+    </message>
+    <message>
+        <source>Lead a bypass past the bench, open to light</source>
+        <translation>Llevar una derivación que evite el banco, abierta para encender</translation>
     </message>
 </context>
 </TS>
