@@ -196,10 +196,6 @@
         <translation>Zug bei drei Zuständen der Bank</translation>
     </message>
     <message>
-        <source>A closed form for a cylinder warming in a mass stands in for the full heating-up.</source>
-        <translation>Eine geschlossene Formel für einen Zylinder, der sich in einer Masse erwärmt, steht für das ganze Aufheizen.</translation>
-    </message>
-    <message>
         <source>Where it settles by itself, bench charged</source>
         <translation>Wo es sich von selbst einstellt, Bank durchwärmt</translation>
     </message>
@@ -328,10 +324,6 @@
 %1</translation>
     </message>
     <message>
-        <source>≈ quick estimate: %1</source>
-        <translation>≈ Schnellschätzung: %1</translation>
-    </message>
-    <message>
         <source> and </source>
         <translation> und </translation>
     </message>
@@ -366,14 +358,6 @@
     <message>
         <source>Unburned</source>
         <translation>Unverbrannt</translation>
-    </message>
-    <message>
-        <source>When the power fails no flow to the cap holds itself.</source>
-        <translation>Bei Stromausfall hält sich kein Strom zur Haube.</translation>
-    </message>
-    <message>
-        <source>When the power fails it settles at %1 times the air it needs, exit %2.</source>
-        <translation>Bei Stromausfall stellt es sich beim %1-fachen der nötigen Luft ein, Austritt %2.</translation>
     </message>
     <message>
         <source>%1: %2 from %3 to %4, %5 % of the cap&apos;s, leaves at %6</source>
@@ -630,38 +614,6 @@
     <message>
         <source>Set %1</source>
         <translation>%1 einstellen</translation>
-    </message>
-    <message>
-        <source>the gas runs backwards after %1</source>
-        <translation>läuft das Gas nach %1 rückwärts</translation>
-    </message>
-    <message>
-        <source>the fire is starved after %1</source>
-        <translation>bekommt das Feuer nach %1 zu wenig Luft</translation>
-    </message>
-    <message>
-        <source>the draft holds</source>
-        <translation>hält der Zug</translation>
-    </message>
-    <message>
-        <source>%1 of smoke comes into the room</source>
-        <translation>kommt %1 Rauch in den Raum</translation>
-    </message>
-    <message>
-        <source>In %1 %2.</source>
-        <translation>In %1 %2.</translation>
-    </message>
-    <message>
-        <source>The draft holds only with the fan on. That is unsafe.</source>
-        <translation>Der Zug hält nur mit laufendem Gebläse. Das ist unsicher.</translation>
-    </message>
-    <message>
-        <source>While the fan runs, the fire depends on it.</source>
-        <translation>Solange das Gebläse läuft, hängt das Feuer an ihm.</translation>
-    </message>
-    <message>
-        <source>A power cut while the fan runs does no harm.</source>
-        <translation>Ein Stromausfall bei laufendem Gebläse schadet nicht.</translation>
     </message>
     <message>
         <source>Power cut at %1 over a loaded feed, watched for %2:</source>
@@ -3226,10 +3178,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>Die Zeichnung hat noch keinen vollständigen Weg mit einem Feuer darauf: es kann nichts brennen.</translation>
     </message>
     <message>
-        <source>Unsafe: the draft holds only while the fan runs. </source>
-        <translation>Unsicher: der Zug hält nur, solange das Gebläse läuft. </translation>
-    </message>
-    <message>
         <source>map %1 %, aids %2 %</source>
         <translation>Karte %1 %, Hilfen %2 %</translation>
     </message>
@@ -5007,28 +4955,8 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>T-Stück</translation>
     </message>
     <message>
-        <source>{}: the {}, {}, is negative.</source>
-        <translation>{}: {} ({}) ist negativ.</translation>
-    </message>
-    <message>
         <source>{}: the {} is empty.</source>
         <translation>{}: {} fehlt.</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, must be more than nothing.</source>
-        <translation>{}: {} ({}) muss mehr als nichts sein.</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, goes beyond the end of the run.</source>
-        <translation>{}: {} ({}) geht über das Ende des Laufs hinaus.</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, is before that of the entry before it.</source>
-        <translation>{}: {} ({}) liegt vor dem des Eintrags davor.</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, is before the entry before it has ended.</source>
-        <translation>{}: {} ({}) liegt, bevor der Eintrag davor zu Ende ist.</translation>
     </message>
     <message>
         <source>{}: there is no piece {} in the design.</source>
@@ -5037,14 +4965,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
     <message>
         <source>{}: {} is no {} that can do this.</source>
         <translation>{}: {} ist nicht das richtige Teil dafür ({}).</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, is out of range.</source>
-        <translation>{}: {} ({}) ist außerhalb des Zulässigen.</translation>
-    </message>
-    <message>
-        <source>{}: the course of temperatures does not reach over the whole run ({}).</source>
-        <translation>{}: der Temperaturverlauf reicht nicht über den ganzen Lauf ({}).</translation>
     </message>
     <message>
         <source>With a cold bench</source>
@@ -5347,10 +5267,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>In einem Raum mit {} genügt Kleinholz bis {} draußen, {} unter dem Raum; ab {} draußen, {} darunter: {}.{}</translation>
     </message>
     <message>
-        <source>Walls soaked at their surroundings. By itself: it stands open {} before the whole fire is lit. Kindling: it stands shut until the match, so the air in it is still; {} for {}, then {}. It holds when for {} after the last aid the gas runs forward, no more than {} of smoke comes into the room and {} of the wood burns.</source>
-        <translation>Wände durchwärmt wie ihre Umgebung. Von selbst: er steht {} offen, bevor das ganze Feuer angezündet wird. Kleinholz: er ist bis zum Streichholz zu, die Luft darin steht also; {} lang {}, dann {}. Er hält, wenn {} lang nach der letzten Hilfe das Gas vorwärts läuft, nicht mehr als {} Rauch in den Raum kommt und {} des Holzes brennt.</translation>
-    </message>
-    <message>
         <source> House: suction {} on top of its own stack effect, exhaust {}, neutral plane {}.</source>
         <translation> Haus: Unterdruck {} zu seinem eigenen Auftrieb, Abluft {}, neutrale Ebene {}.</translation>
     </message>
@@ -5411,10 +5327,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>Saugzug daneben mit {:.0f} %</translation>
     </message>
     <message>
-        <source>{} over {}</source>
-        <translation>{} über {}</translation>
-    </message>
-    <message>
         <source>There is no tee with a shut port on the way up the stack.</source>
         <translation>Es gibt kein T-Stück mit verschlossenem Stutzen auf dem Weg den Schornstein hinauf.</translation>
     </message>
@@ -5431,14 +5343,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>Die Läufe kamen nicht zu einem Ende.</translation>
     </message>
     <message>
-        <source>gas at the fan gets to {}, and {} is its limit</source>
-        <translation>das Gas am Gebläse kommt auf {}, und {} ist seine Grenze</translation>
-    </message>
-    <message>
-        <source>the motor gets to {}, and {} is its limit</source>
-        <translation>der Motor kommt auf {}, und {} ist seine Grenze</translation>
-    </message>
-    <message>
         <source>It draws before anything is lit and takes the whole fire at once.</source>
         <translation>Er zieht, bevor etwas brennt, und verträgt das ganze Feuer auf einmal.</translation>
     </message>
@@ -5449,30 +5353,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
     <message>
         <source>After {} it holds by itself.</source>
         <translation>Nach {} hält er von selbst.</translation>
-    </message>
-    <message>
-        <source>After {} it would hold, but left on {}.</source>
-        <translation>Nach {} würde er halten, aber eingeschaltet gelassen: {}.</translation>
-    </message>
-    <message>
-        <source>After {} it would hold, but left on water condenses at the motor for {}.</source>
-        <translation>Nach {} würde er halten, aber eingeschaltet gelassen schlägt sich {} lang Wasser am Motor nieder.</translation>
-    </message>
-    <message>
-        <source>Unsafe: it draws only while the fan runs. {}</source>
-        <translation>Unsicher: er zieht nur, solange das Gebläse läuft. {}</translation>
-    </message>
-    <message>
-        <source>It runs backward {} after the beginning.</source>
-        <translation>Er läuft {} nach dem Anfang rückwärts.</translation>
-    </message>
-    <message>
-        <source>Smoke comes into the room {} after the beginning.</source>
-        <translation>Rauch kommt {} nach dem Anfang in den Raum.</translation>
-    </message>
-    <message>
-        <source>The fire starves for air.</source>
-        <translation>Dem Feuer fehlt Luft.</translation>
     </message>
     <message>
         <source>does not draw even with the fan on</source>
@@ -10276,6 +10156,202 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
     <message>
         <source>Lead a bypass past the bench, open to light</source>
         <translation>Eine Umgehung an der Bank vorbei legen, zum Anzünden offen</translation>
+    </message>
+    <message>
+        <source>Estimate: a closed form for a cylinder warming in a mass stands in until the heating-up has been followed in time.</source>
+        <translation>Schätzung: eine geschlossene Formel für einen Zylinder, der sich in einer Masse erwärmt, steht ein, bis das Aufheizen in der Zeit verfolgt ist.</translation>
+    </message>
+    <message>
+        <source>The young ages are followed in time from the match on.</source>
+        <translation>Die jungen Zustände werden vom Streichholz an in der Zeit verfolgt.</translation>
+    </message>
+    <message>
+        <source>≈ quick estimate: %1%2</source>
+        <translation>≈ Schnellschätzung: %1%2</translation>
+    </message>
+    <message>
+        <source>; they are being followed in time …</source>
+        <translation>; sie werden in der Zeit verfolgt …</translation>
+    </message>
+    <message>
+        <source>Unsafe: the draft depends on a fan.</source>
+        <translation>Unsicher: der Zug hängt am Gebläse.</translation>
+    </message>
+    <message>
+        <source>A fan runs in this design.</source>
+        <translation>In diesem Entwurf läuft ein Gebläse.</translation>
+    </message>
+    <message>
+        <source>What a power cut does is being worked out …</source>
+        <translation>Was ein Stromausfall anrichtet, wird gerechnet …</translation>
+    </message>
+    <message>
+        <source>What a power cut does could not be computed: take it for unsafe.</source>
+        <translation>Was ein Stromausfall anrichtet, ließ sich nicht rechnen: als unsicher nehmen.</translation>
+    </message>
+    <message>
+        <source>Unsafe: without the fan there is no draft to spare.</source>
+        <translation>Unsicher: ohne Gebläse bleibt keine Zugreserve.</translation>
+    </message>
+    <message>
+        <source>A power cut does no harm here.</source>
+        <translation>Ein Stromausfall schadet hier nicht.</translation>
+    </message>
+    <message>
+        <source>With every fan standing still no flow to the cap holds itself.</source>
+        <translation>Stehen alle Gebläse, hält sich kein Strom zur Haube.</translation>
+    </message>
+    <message>
+        <source>With every fan standing still it settles at %1 times the air it needs, exit %2.</source>
+        <translation>Stehen alle Gebläse, stellt es sich beim %1-fachen der nötigen Luft ein, Austritt %2.</translation>
+    </message>
+    <message>
+        <source>; for %1 the air at the mouth is so slow that smoke can pass it</source>
+        <translation>; %1 lang ist die Luft an der Mündung so langsam, dass Rauch gegen sie ankommt</translation>
+    </message>
+    <message>
+        <source>In %1 it %2.</source>
+        <translation>In %1: %2.</translation>
+    </message>
+    <message>
+        <source>On this time line the draft holds only with the fan on. That is unsafe.</source>
+        <translation>In diesem Zeitplan hält der Zug nur mit laufendem Gebläse. Das ist unsicher.</translation>
+    </message>
+    <message>
+        <source>While the fan runs on this time line, the fire depends on it.</source>
+        <translation>Solange das Gebläse in diesem Zeitplan läuft, hängt das Feuer an ihm.</translation>
+    </message>
+    <message>
+        <source>A power cut so late on this time line does no harm, one in a standard start does.</source>
+        <translation>Ein so später Stromausfall in diesem Zeitplan schadet nicht, einer bei einem gewöhnlichen Start schon.</translation>
+    </message>
+    <message>
+        <source>A power cut while the fan runs on this time line does no harm.</source>
+        <translation>Ein Stromausfall bei laufendem Gebläse in diesem Zeitplan schadet nicht.</translation>
+    </message>
+    <message>
+        <source>Standard start, from cold walls. %1</source>
+        <translation>Gewöhnlicher Start, von kalten Wänden. %1</translation>
+    </message>
+    <message>
+        <source>%1&amp;nbsp; &lt;b&gt;%2&lt;/b&gt;: %3</source>
+        <translation>%1&amp;nbsp; &lt;b&gt;%2&lt;/b&gt;: %3</translation>
+    </message>
+    <message>
+        <source>more than </source>
+        <translation>mehr als </translation>
+    </message>
+    <message>
+        <source> Allowed: {}.</source>
+        <translation> Erlaubt: {}.</translation>
+    </message>
+    <message>
+        <source> Allowed: more than {}.</source>
+        <translation> Erlaubt: mehr als {}.</translation>
+    </message>
+    <message>
+        <source> Allowed: {} or more.</source>
+        <translation> Erlaubt: {} oder mehr.</translation>
+    </message>
+    <message>
+        <source> Allowed: {}{} to {}.</source>
+        <translation> Erlaubt: {}{} bis {}.</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is negative.{}</source>
+        <translation>{}: {} ({}) ist negativ.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is too little.{}</source>
+        <translation>{}: {} ({}) ist zu wenig.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, goes beyond the end of the run.{}</source>
+        <translation>{}: {} ({}) geht über das Ende des Laufs hinaus.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is before that of the entry before it.{}</source>
+        <translation>{}: {} ({}) liegt vor dem des Eintrags davor.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is before the entry before it has ended.{}</source>
+        <translation>{}: {} ({}) liegt, bevor der Eintrag davor zu Ende ist.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is out of range.{}</source>
+        <translation>{}: {} ({}) ist außerhalb des Zulässigen.{}</translation>
+    </message>
+    <message>
+        <source>{}: the course of temperatures does not reach over the whole run: this end is at {}.{}</source>
+        <translation>{}: der Temperaturverlauf reicht nicht über den ganzen Lauf: dieses Ende liegt bei {}.{}</translation>
+    </message>
+    <message>
+        <source>not colder</source>
+        <translation>nicht kälter</translation>
+    </message>
+    <message>
+        <source>Walls soaked at their surroundings. By itself: it stands open {} before the whole fire is lit. Kindling: it stands shut until the match, so the air in it is still; {} for {}, then {}. It holds when for {} after the last aid the gas runs forward, no more than {} of smoke comes into the room and {} of the wood burns with at least {:g} times the air it needs.</source>
+        <translation>Wände durchwärmt wie ihre Umgebung. Von selbst: er steht {} offen, bevor das ganze Feuer angezündet wird. Kleinholz: er ist bis zum Streichholz zu, die Luft darin steht also; {} lang {}, dann {}. Er hält, wenn {} lang nach der letzten Hilfe das Gas vorwärts läuft, nicht mehr als {} Rauch in den Raum kommt und {} des Holzes mit mindestens dem {:g}-fachen der nötigen Luft brennt.</translation>
+    </message>
+    <message>
+        <source>{} over {} min</source>
+        <translation>{} über {} min</translation>
+    </message>
+    <message>
+        <source>the gas at the fan gets to {}; its limit is {}</source>
+        <translation>das Gas am Gebläse kommt auf {}; seine Grenze ist {}</translation>
+    </message>
+    <message>
+        <source>the motor gets to {}; its limit is {}</source>
+        <translation>der Motor kommt auf {}; seine Grenze ist {}</translation>
+    </message>
+    <message>
+        <source>After {} it holds by itself; practice allows 5 to 10 min.</source>
+        <translation>Nach {} hält er von selbst; üblich sind 5 bis 10 min.</translation>
+    </message>
+    <message>
+        <source>It holds after {}, but left on {}.</source>
+        <translation>Er hält nach {}, aber eingeschaltet gelassen: {}.</translation>
+    </message>
+    <message>
+        <source>It holds after {}, but left on, water condenses at the motor for {} min.</source>
+        <translation>Er hält nach {}, aber eingeschaltet gelassen schlägt sich {} min lang Wasser am Motor nieder.</translation>
+    </message>
+    <message>
+        <source>Unsafe: in the house as it is it draws enough only while the fan runs. {}</source>
+        <translation>Unsicher: im Haus, wie es ist, zieht er nur genug, solange das Gebläse läuft. {}</translation>
+    </message>
+    <message>
+        <source>It runs backward {} min after the beginning.</source>
+        <translation>Er läuft {} min nach dem Anfang rückwärts.</translation>
+    </message>
+    <message>
+        <source>Smoke comes into the room {} min after the beginning.</source>
+        <translation>Rauch kommt {} min nach dem Anfang in den Raum.</translation>
+    </message>
+    <message>
+        <source>It starves: too much of the wood burns with too little air.</source>
+        <translation>Ihm fehlt Luft: zu viel des Holzes brennt mit zu wenig Luft.</translation>
+    </message>
+    <message>
+        <source>Ten years: {:.0f} starts a year, a fan that may not be switched off runs {} h each; prices are common practice or your own figures.</source>
+        <translation>Zehn Jahre: {:.0f} Starts im Jahr, ein Gebläse, das nicht ausgeschaltet werden darf, läuft je {} h; Preise sind übliche Praxis oder Ihre eigenen Zahlen.</translation>
+    </message>
+    <message>
+        <source>UNSAFE: the draft holds only while the fan runs.</source>
+        <translation>UNSICHER: der Zug hält nur, solange das Gebläse läuft.</translation>
+    </message>
+    <message>
+        <source>UNSAFE: it does not draw, even with the fan on.</source>
+        <translation>UNSICHER: er zieht nicht, auch nicht mit laufendem Gebläse.</translation>
+    </message>
+    <message>
+        <source>UNSAFE in a house under suction: there the draft holds only while the fan runs.</source>
+        <translation>UNSICHER in einem Haus mit Unterdruck: dort hält der Zug nur, solange das Gebläse läuft.</translation>
+    </message>
+    <message>
+        <source>UNSAFE in a house under suction: there it does not draw, even with the fan on.</source>
+        <translation>UNSICHER in einem Haus mit Unterdruck: dort zieht er nicht, auch nicht mit laufendem Gebläse.</translation>
     </message>
 </context>
 </TS>

@@ -196,10 +196,6 @@
         <translation>Tiro en tres estados del banco</translation>
     </message>
     <message>
-        <source>A closed form for a cylinder warming in a mass stands in for the full heating-up.</source>
-        <translation>Una fórmula cerrada para un cilindro que se calienta en una masa sustituye el calentamiento completo.</translation>
-    </message>
-    <message>
         <source>Where it settles by itself, bench charged</source>
         <translation>Donde se estabiliza por sí solo, banco cargado</translation>
     </message>
@@ -328,10 +324,6 @@
 %1</translation>
     </message>
     <message>
-        <source>≈ quick estimate: %1</source>
-        <translation>≈ estimación rápida: %1</translation>
-    </message>
-    <message>
         <source> and </source>
         <translation> y </translation>
     </message>
@@ -366,14 +358,6 @@
     <message>
         <source>Unburned</source>
         <translation>Sin quemar</translation>
-    </message>
-    <message>
-        <source>When the power fails no flow to the cap holds itself.</source>
-        <translation>Si falla la luz, ningún caudal hacia el sombrero se sostiene.</translation>
-    </message>
-    <message>
-        <source>When the power fails it settles at %1 times the air it needs, exit %2.</source>
-        <translation>Si falla la luz se estabiliza con %1 veces el aire que necesita, salida %2.</translation>
     </message>
     <message>
         <source>%1: %2 from %3 to %4, %5 % of the cap&apos;s, leaves at %6</source>
@@ -630,38 +614,6 @@
     <message>
         <source>Set %1</source>
         <translation>Fijar %1</translation>
-    </message>
-    <message>
-        <source>the gas runs backwards after %1</source>
-        <translation>el gas va al revés tras %1</translation>
-    </message>
-    <message>
-        <source>the fire is starved after %1</source>
-        <translation>al fuego le falta aire tras %1</translation>
-    </message>
-    <message>
-        <source>the draft holds</source>
-        <translation>el tiro se mantiene</translation>
-    </message>
-    <message>
-        <source>%1 of smoke comes into the room</source>
-        <translation>entra %1 de humo en el cuarto</translation>
-    </message>
-    <message>
-        <source>In %1 %2.</source>
-        <translation>En %1 %2.</translation>
-    </message>
-    <message>
-        <source>The draft holds only with the fan on. That is unsafe.</source>
-        <translation>El tiro solo se mantiene con el ventilador en marcha. Eso es inseguro.</translation>
-    </message>
-    <message>
-        <source>While the fan runs, the fire depends on it.</source>
-        <translation>Mientras el ventilador funciona, el fuego depende de él.</translation>
-    </message>
-    <message>
-        <source>A power cut while the fan runs does no harm.</source>
-        <translation>Un corte de luz con el ventilador en marcha no hace daño.</translation>
     </message>
     <message>
         <source>Power cut at %1 over a loaded feed, watched for %2:</source>
@@ -3226,10 +3178,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>El dibujo aún no tiene un conducto completo con un fuego: no puede arder nada.</translation>
     </message>
     <message>
-        <source>Unsafe: the draft holds only while the fan runs. </source>
-        <translation>Inseguro: el tiro solo se mantiene mientras funciona el ventilador. </translation>
-    </message>
-    <message>
         <source>map %1 %, aids %2 %</source>
         <translation>mapa %1 %, ayudas %2 %</translation>
     </message>
@@ -5007,28 +4955,8 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>te</translation>
     </message>
     <message>
-        <source>{}: the {}, {}, is negative.</source>
-        <translation>{}: {} ({}) es negativo.</translation>
-    </message>
-    <message>
         <source>{}: the {} is empty.</source>
         <translation>{}: falta {}.</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, must be more than nothing.</source>
-        <translation>{}: {} ({}) debe ser más que nada.</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, goes beyond the end of the run.</source>
-        <translation>{}: {} ({}) pasa del final del recorrido.</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, is before that of the entry before it.</source>
-        <translation>{}: {} ({}) es anterior al de la entrada previa.</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, is before the entry before it has ended.</source>
-        <translation>{}: {} ({}) llega antes de que acabe la entrada previa.</translation>
     </message>
     <message>
         <source>{}: there is no piece {} in the design.</source>
@@ -5037,14 +4965,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
     <message>
         <source>{}: {} is no {} that can do this.</source>
         <translation>{}: {} no es la pieza para esto ({}).</translation>
-    </message>
-    <message>
-        <source>{}: the {}, {}, is out of range.</source>
-        <translation>{}: {} ({}) está fuera de lo admitido.</translation>
-    </message>
-    <message>
-        <source>{}: the course of temperatures does not reach over the whole run ({}).</source>
-        <translation>{}: el curso de temperaturas no cubre todo el recorrido ({}).</translation>
     </message>
     <message>
         <source>With a cold bench</source>
@@ -5347,10 +5267,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>En un cuarto a {} bastan astillas hasta {} afuera, el cuarto {}; desde {} afuera, el cuarto {}: {}.{}</translation>
     </message>
     <message>
-        <source>Walls soaked at their surroundings. By itself: it stands open {} before the whole fire is lit. Kindling: it stands shut until the match, so the air in it is still; {} for {}, then {}. It holds when for {} after the last aid the gas runs forward, no more than {} of smoke comes into the room and {} of the wood burns.</source>
-        <translation>Paredes a la temperatura de su entorno. Solo: queda abierto {} antes de encender todo el fuego. Astillas: está cerrado hasta la cerilla, así que su aire está quieto; {} durante {}, luego {}. Se sostiene si durante {} tras la última ayuda el gas va hacia delante, no entran más de {} de humo en el cuarto y arde {} de la leña.</translation>
-    </message>
-    <message>
         <source> House: suction {} on top of its own stack effect, exhaust {}, neutral plane {}.</source>
         <translation> Casa: succión {} además de su propio tiro, extracción {}, plano neutro {}.</translation>
     </message>
@@ -5411,10 +5327,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>Extractor lateral al {:.0f} %</translation>
     </message>
     <message>
-        <source>{} over {}</source>
-        <translation>{} durante {}</translation>
-    </message>
-    <message>
         <source>There is no tee with a shut port on the way up the stack.</source>
         <translation>No hay ninguna te con una boca tapada en la subida de la chimenea.</translation>
     </message>
@@ -5431,14 +5343,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>Los cálculos no llegaron a término.</translation>
     </message>
     <message>
-        <source>gas at the fan gets to {}, and {} is its limit</source>
-        <translation>el gas en el ventilador llega a {}, y {} es su límite</translation>
-    </message>
-    <message>
-        <source>the motor gets to {}, and {} is its limit</source>
-        <translation>el motor llega a {}, y {} es su límite</translation>
-    </message>
-    <message>
         <source>It draws before anything is lit and takes the whole fire at once.</source>
         <translation>Tira antes de encender nada y admite todo el fuego de una vez.</translation>
     </message>
@@ -5449,30 +5353,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
     <message>
         <source>After {} it holds by itself.</source>
         <translation>Tras {} se sostiene solo.</translation>
-    </message>
-    <message>
-        <source>After {} it would hold, but left on {}.</source>
-        <translation>Tras {} se sostendría, pero dejado en marcha {}.</translation>
-    </message>
-    <message>
-        <source>After {} it would hold, but left on water condenses at the motor for {}.</source>
-        <translation>Tras {} se sostendría, pero dejado en marcha se posa agua en el motor durante {}.</translation>
-    </message>
-    <message>
-        <source>Unsafe: it draws only while the fan runs. {}</source>
-        <translation>Inseguro: solo tira mientras funciona el ventilador. {}</translation>
-    </message>
-    <message>
-        <source>It runs backward {} after the beginning.</source>
-        <translation>Va al revés {} después de empezar.</translation>
-    </message>
-    <message>
-        <source>Smoke comes into the room {} after the beginning.</source>
-        <translation>Entra humo en el cuarto {} después de empezar.</translation>
-    </message>
-    <message>
-        <source>The fire starves for air.</source>
-        <translation>Al fuego le falta aire.</translation>
     </message>
     <message>
         <source>does not draw even with the fan on</source>
@@ -10276,6 +10156,202 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
     <message>
         <source>Lead a bypass past the bench, open to light</source>
         <translation>Llevar una derivación que evite el banco, abierta para encender</translation>
+    </message>
+    <message>
+        <source>Estimate: a closed form for a cylinder warming in a mass stands in until the heating-up has been followed in time.</source>
+        <translation>Estimación: una fórmula cerrada para un cilindro que se calienta en una masa la sustituye hasta que se ha seguido el calentamiento en el tiempo.</translation>
+    </message>
+    <message>
+        <source>The young ages are followed in time from the match on.</source>
+        <translation>Los estados jóvenes se siguen en el tiempo desde la cerilla.</translation>
+    </message>
+    <message>
+        <source>≈ quick estimate: %1%2</source>
+        <translation>≈ estimación rápida: %1%2</translation>
+    </message>
+    <message>
+        <source>; they are being followed in time …</source>
+        <translation>; se están siguiendo en el tiempo …</translation>
+    </message>
+    <message>
+        <source>Unsafe: the draft depends on a fan.</source>
+        <translation>Inseguro: el tiro depende de un ventilador.</translation>
+    </message>
+    <message>
+        <source>A fan runs in this design.</source>
+        <translation>En este diseño funciona un ventilador.</translation>
+    </message>
+    <message>
+        <source>What a power cut does is being worked out …</source>
+        <translation>Se está calculando lo que hace un corte de luz …</translation>
+    </message>
+    <message>
+        <source>What a power cut does could not be computed: take it for unsafe.</source>
+        <translation>No se pudo calcular lo que hace un corte de luz: dé por hecho que es inseguro.</translation>
+    </message>
+    <message>
+        <source>Unsafe: without the fan there is no draft to spare.</source>
+        <translation>Inseguro: sin el ventilador no sobra tiro.</translation>
+    </message>
+    <message>
+        <source>A power cut does no harm here.</source>
+        <translation>Aquí un corte de luz no hace daño.</translation>
+    </message>
+    <message>
+        <source>With every fan standing still no flow to the cap holds itself.</source>
+        <translation>Con todos los ventiladores parados ningún caudal hacia el sombrero se sostiene.</translation>
+    </message>
+    <message>
+        <source>With every fan standing still it settles at %1 times the air it needs, exit %2.</source>
+        <translation>Con todos los ventiladores parados se estabiliza con %1 veces el aire que necesita, salida %2.</translation>
+    </message>
+    <message>
+        <source>; for %1 the air at the mouth is so slow that smoke can pass it</source>
+        <translation>; durante %1 el aire en la boca es tan lento que el humo puede pasarlo</translation>
+    </message>
+    <message>
+        <source>In %1 it %2.</source>
+        <translation>En %1: %2.</translation>
+    </message>
+    <message>
+        <source>On this time line the draft holds only with the fan on. That is unsafe.</source>
+        <translation>En este horario el tiro solo se mantiene con el ventilador en marcha. Eso es inseguro.</translation>
+    </message>
+    <message>
+        <source>While the fan runs on this time line, the fire depends on it.</source>
+        <translation>Mientras el ventilador funciona en este horario, el fuego depende de él.</translation>
+    </message>
+    <message>
+        <source>A power cut so late on this time line does no harm, one in a standard start does.</source>
+        <translation>Un corte de luz tan tardío en este horario no hace daño, uno en un arranque normal sí.</translation>
+    </message>
+    <message>
+        <source>A power cut while the fan runs on this time line does no harm.</source>
+        <translation>Un corte de luz con el ventilador en marcha en este horario no hace daño.</translation>
+    </message>
+    <message>
+        <source>Standard start, from cold walls. %1</source>
+        <translation>Arranque normal, con paredes frías. %1</translation>
+    </message>
+    <message>
+        <source>%1&amp;nbsp; &lt;b&gt;%2&lt;/b&gt;: %3</source>
+        <translation>%1&amp;nbsp; &lt;b&gt;%2&lt;/b&gt;: %3</translation>
+    </message>
+    <message>
+        <source>more than </source>
+        <translation>más de </translation>
+    </message>
+    <message>
+        <source> Allowed: {}.</source>
+        <translation> Se admite: {}.</translation>
+    </message>
+    <message>
+        <source> Allowed: more than {}.</source>
+        <translation> Se admite: más de {}.</translation>
+    </message>
+    <message>
+        <source> Allowed: {} or more.</source>
+        <translation> Se admite: {} o más.</translation>
+    </message>
+    <message>
+        <source> Allowed: {}{} to {}.</source>
+        <translation> Se admite: {}{} a {}.</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is negative.{}</source>
+        <translation>{}: {} ({}) es negativo.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is too little.{}</source>
+        <translation>{}: {} ({}) es demasiado poco.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, goes beyond the end of the run.{}</source>
+        <translation>{}: {} ({}) pasa del final del recorrido.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is before that of the entry before it.{}</source>
+        <translation>{}: {} ({}) es anterior al de la entrada previa.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is before the entry before it has ended.{}</source>
+        <translation>{}: {} ({}) llega antes de que acabe la entrada previa.{}</translation>
+    </message>
+    <message>
+        <source>{}: the {}, {}, is out of range.{}</source>
+        <translation>{}: {} ({}) está fuera de lo admitido.{}</translation>
+    </message>
+    <message>
+        <source>{}: the course of temperatures does not reach over the whole run: this end is at {}.{}</source>
+        <translation>{}: el curso de temperaturas no cubre todo el recorrido: este extremo está en {}.{}</translation>
+    </message>
+    <message>
+        <source>not colder</source>
+        <translation>no más frío</translation>
+    </message>
+    <message>
+        <source>Walls soaked at their surroundings. By itself: it stands open {} before the whole fire is lit. Kindling: it stands shut until the match, so the air in it is still; {} for {}, then {}. It holds when for {} after the last aid the gas runs forward, no more than {} of smoke comes into the room and {} of the wood burns with at least {:g} times the air it needs.</source>
+        <translation>Paredes a la temperatura de su entorno. Solo: queda abierto {} antes de encender todo el fuego. Astillas: está cerrado hasta la cerilla, así que su aire está quieto; {} durante {}, luego {}. Se sostiene si durante {} tras la última ayuda el gas va hacia delante, no entran más de {} de humo en el cuarto y arde {} de la leña con al menos {:g} veces el aire que necesita.</translation>
+    </message>
+    <message>
+        <source>{} over {} min</source>
+        <translation>{} durante {} min</translation>
+    </message>
+    <message>
+        <source>the gas at the fan gets to {}; its limit is {}</source>
+        <translation>el gas en el ventilador llega a {}; su límite es {}</translation>
+    </message>
+    <message>
+        <source>the motor gets to {}; its limit is {}</source>
+        <translation>el motor llega a {}; su límite es {}</translation>
+    </message>
+    <message>
+        <source>After {} it holds by itself; practice allows 5 to 10 min.</source>
+        <translation>Tras {} se sostiene solo; la práctica admite de 5 a 10 min.</translation>
+    </message>
+    <message>
+        <source>It holds after {}, but left on {}.</source>
+        <translation>Se sostiene tras {}, pero dejado en marcha {}.</translation>
+    </message>
+    <message>
+        <source>It holds after {}, but left on, water condenses at the motor for {} min.</source>
+        <translation>Se sostiene tras {}, pero dejado en marcha se posa agua en el motor durante {} min.</translation>
+    </message>
+    <message>
+        <source>Unsafe: in the house as it is it draws enough only while the fan runs. {}</source>
+        <translation>Inseguro: en la casa tal como está solo tira bastante mientras funciona el ventilador. {}</translation>
+    </message>
+    <message>
+        <source>It runs backward {} min after the beginning.</source>
+        <translation>Va al revés {} min después de empezar.</translation>
+    </message>
+    <message>
+        <source>Smoke comes into the room {} min after the beginning.</source>
+        <translation>Entra humo en el cuarto {} min después de empezar.</translation>
+    </message>
+    <message>
+        <source>It starves: too much of the wood burns with too little air.</source>
+        <translation>Le falta aire: demasiada leña arde con poco aire.</translation>
+    </message>
+    <message>
+        <source>Ten years: {:.0f} starts a year, a fan that may not be switched off runs {} h each; prices are common practice or your own figures.</source>
+        <translation>Diez años: {:.0f} arranques al año, un ventilador que no se puede apagar funciona {} h cada vez; los precios son práctica común o sus propias cifras.</translation>
+    </message>
+    <message>
+        <source>UNSAFE: the draft holds only while the fan runs.</source>
+        <translation>INSEGURO: el tiro solo se mantiene mientras funciona el ventilador.</translation>
+    </message>
+    <message>
+        <source>UNSAFE: it does not draw, even with the fan on.</source>
+        <translation>INSEGURO: no tira, ni con el ventilador en marcha.</translation>
+    </message>
+    <message>
+        <source>UNSAFE in a house under suction: there the draft holds only while the fan runs.</source>
+        <translation>INSEGURO en una casa con succión: ahí el tiro solo se mantiene mientras funciona el ventilador.</translation>
+    </message>
+    <message>
+        <source>UNSAFE in a house under suction: there it does not draw, even with the fan on.</source>
+        <translation>INSEGURO en una casa con succión: ahí no tira, ni con el ventilador en marcha.</translation>
     </message>
 </context>
 </TS>
