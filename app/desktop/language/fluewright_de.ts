@@ -3362,10 +3362,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>Lagerrohr</translation>
     </message>
     <message>
-        <source>Piece: saw to</source>
-        <translation>Teil: sägen auf</translation>
-    </message>
-    <message>
         <source>Left over</source>
         <translation>Rest</translation>
     </message>
@@ -3376,10 +3372,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
     <message>
         <source>None: stock pipe must be longer than its overlap.</source>
         <translation>Keiner: Lagerrohr muss länger sein als seine Überlappung.</translation>
-    </message>
-    <message>
-        <source>Each pipe is sawn longer by the overlap of %1 in the next; the saw takes %2 a cut.</source>
-        <translation>Jedes Rohr wird um die Überlappung von %1 ins nächste länger gesägt; die Säge nimmt je Schnitt %2.</translation>
     </message>
     <message>
         <source>Not to be sawn: %1. Pipe of several layers comes in fixed lengths; make these up from the maker&apos;s list with an adjustable length.</source>
@@ -3739,18 +3731,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>Der Zug in Ihrer Bank ist %1 lang; mit %2 würde er ziehen.</translation>
     </message>
     <message>
-        <source>Before</source>
-        <translation>Vorher</translation>
-    </message>
-    <message>
-        <source>Now</source>
-        <translation>Jetzt</translation>
-    </message>
-    <message>
-        <source>Design</source>
-        <translation>Entwurf</translation>
-    </message>
-    <message>
         <source>not finished</source>
         <translation>nicht fertig</translation>
     </message>
@@ -3867,14 +3847,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>am Fuß Kleinholz anzünden</translation>
     </message>
     <message>
-        <source>prime with %1 g</source>
-        <translation>mit %1 g vorwärmen</translation>
-    </message>
-    <message>
-        <source>prime with %1 oz</source>
-        <translation>mit %1 oz vorwärmen</translation>
-    </message>
-    <message>
         <source>wait</source>
         <translation>warten</translation>
     </message>
@@ -3901,14 +3873,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
     <message>
         <source>Switch on %1.</source>
         <translation>%1 einschalten.</translation>
-    </message>
-    <message>
-        <source>Hold a burning match to %1: the flame must lean in. If it leans out, or hangs still, %2 first.</source>
-        <translation>Ein brennendes Streichholz an %1 halten: die Flamme muss sich hineinneigen. Neigt sie sich heraus oder steht sie still, zuerst %2.</translation>
-    </message>
-    <message>
-        <source>burn two sheets of newspaper, one after the other, behind %1 and shut it again</source>
-        <translation>zwei Bogen Zeitung nacheinander hinter %1 verbrennen und wieder schließen</translation>
     </message>
     <message>
         <source>open a window on the windward side and wait until it leans in</source>
@@ -4039,16 +4003,8 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation> entlang der drei Achsen</translation>
     </message>
     <message>
-        <source>. Dimensions of the axis in mm</source>
-        <translation>. Maße der Achse in mm</translation>
-    </message>
-    <message>
         <source>. Dimensions of the axis in feet and inches</source>
         <translation>. Maße der Achse in Fuß und Zoll</translation>
-    </message>
-    <message>
-        <source>, levels in m</source>
-        <translation>, Höhen in m</translation>
     </message>
     <message>
         <source>, levels too</source>
@@ -10352,6 +10308,134 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
     <message>
         <source>UNSAFE in a house under suction: there it does not draw, even with the fan on.</source>
         <translation>UNSICHER in einem Haus mit Unterdruck: dort zieht er nicht, auch nicht mit laufendem Gebläse.</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>Leave the table ou&amp;t</source>
+        <translation>Die Tabelle weg&amp;lassen</translation>
+    </message>
+    <message>
+        <source>Compare &amp;with</source>
+        <translation>Ver&amp;gleichen mit</translation>
+    </message>
+    <message>
+        <source>Trying starts…</source>
+        <translation>Starts werden probiert…</translation>
+    </message>
+    <message>
+        <source>Piece:&#xa0;saw&#xa0;to</source>
+        <translation>Teil: sägen auf</translation>
+    </message>
+    <message>
+        <source>Each pipe is sawn longer by what is pushed into the next, %1; each cut takes %2.</source>
+        <translation>Jedes Rohr wird länger gesägt um das, was ins nächste geschoben wird, %1; jeder Schnitt nimmt %2.</translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <translation>Keine.</translation>
+    </message>
+    <message>
+        <source>Rests on</source>
+        <translation>Beruht auf</translation>
+    </message>
+    <message>
+        <source>Let stand because</source>
+        <translation>Stehen gelassen, weil</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation>Vorher: %1</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Jetzt: %1</translation>
+    </message>
+    <message>
+        <source>%1 oz</source>
+        <translation>%1 oz</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>prime with %1, %2</source>
+        <translation>mit %1 vorwärmen, %2</translation>
+    </message>
+    <message>
+        <source>fan, %1</source>
+        <translation>Gebläse, %1</translation>
+    </message>
+    <message>
+        <source>It draws before anything burns: light the whole fire.</source>
+        <translation>Er zieht, bevor etwas brennt: das ganze Feuer anzünden.</translation>
+    </message>
+    <message>
+        <source>Keep it shut until the match. A small fire at the foot of %1 first: %2 of thin kindling for %3. Then the rest.</source>
+        <translation>Bis zum Streichholz geschlossen halten. Zuerst ein kleines Feuer am Fuß von %1: %2 dünnes Kleinholz, %3 lang. Dann den Rest.</translation>
+    </message>
+    <message>
+        <source>Burn that much crumpled newspaper, over that time, behind the open cap of %1. Shut it; then kindle at the foot.</source>
+        <translation>So viel zerknüllte Zeitung in dieser Zeit hinter dem offenen Deckel von %1 verbrennen. Schließen; dann am Fuß Kleinholz anzünden.</translation>
+    </message>
+    <message>
+        <source>the stack&apos;s foot</source>
+        <translation>der Fuß des Schornsteins</translation>
+    </message>
+    <message>
+        <source>Switch on %1 a minute before the match, kindle at the foot, switch it off after that time.</source>
+        <translation>%1 eine Minute vor dem Streichholz einschalten, am Fuß Kleinholz anzünden, nach dieser Zeit ausschalten.</translation>
+    </message>
+    <message>
+        <source>the fan</source>
+        <translation>das Gebläse</translation>
+    </message>
+    <message>
+        <source>Nothing of this gets it going. Warm the room, or wait until it is cooler outdoors.</source>
+        <translation>Nichts davon bringt ihn in Gang. Den Raum wärmen oder warten, bis es draußen kühler ist.</translation>
+    </message>
+    <message>
+        <source>Outdoors, %1</source>
+        <translation>Draußen, %1</translation>
+    </message>
+    <message>
+        <source>No. Do not light it until that is changed.</source>
+        <translation>Nein. Nicht anzünden, bis das geändert ist.</translation>
+    </message>
+    <message>
+        <source>Calculated for a heater that is cold through and stands as warm as the room, in calm air. Wind, exhaust fans or soot change it: the match has the last word.</source>
+        <translation>Gerechnet für einen Ofen, der durch und durch kalt und so warm wie der Raum ist, bei Windstille. Wind, Ablüfter oder Ruß ändern es: das Streichholz hat das letzte Wort.</translation>
+    </message>
+    <message>
+        <source>prime at %1 and hold it there again; if it still leans out, light nothing today</source>
+        <translation>bei %1 vorwärmen und noch einmal dorthin halten; neigt sie sich immer noch heraus, heute nichts anzünden</translation>
+    </message>
+    <message>
+        <source>burn two sheets of newspaper, one after the other, behind %1, shut it and hold it there again</source>
+        <translation>zwei Bogen Zeitung nacheinander hinter %1 verbrennen, schließen und noch einmal dorthin halten</translation>
+    </message>
+    <message>
+        <source>Hold a burning match to %1: the flame must lean in. If it leans out, or hangs still, %2.</source>
+        <translation>Ein brennendes Streichholz an %1 halten: die Flamme muss sich hineinneigen. Neigt sie sich heraus oder steht sie still, %2.</translation>
+    </message>
+    <message>
+        <source>in w.c.</source>
+        <translation>in w.c.</translation>
+    </message>
+    <message>
+        <source>. Dimensions of the axis in&#xa0;mm</source>
+        <translation>. Maße der Achse in mm</translation>
+    </message>
+    <message>
+        <source>, levels in&#xa0;m</source>
+        <translation>, Höhen in m</translation>
+    </message>
+    <message>
+        <source>%1 of %2 to %3</source>
+        <translation>%1 von %2 bis %3</translation>
     </message>
 </context>
 </TS>

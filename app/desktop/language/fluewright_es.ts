@@ -3362,10 +3362,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>Tubo</translation>
     </message>
     <message>
-        <source>Piece: saw to</source>
-        <translation>Pieza: cortar a</translation>
-    </message>
-    <message>
         <source>Left over</source>
         <translation>Sobra</translation>
     </message>
@@ -3376,10 +3372,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
     <message>
         <source>None: stock pipe must be longer than its overlap.</source>
         <translation>Ninguna: el tubo debe ser más largo que su solape.</translation>
-    </message>
-    <message>
-        <source>Each pipe is sawn longer by the overlap of %1 in the next; the saw takes %2 a cut.</source>
-        <translation>Cada tubo se corta más largo por el solape de %1 en el siguiente; la sierra se lleva %2 por corte.</translation>
     </message>
     <message>
         <source>Not to be sawn: %1. Pipe of several layers comes in fixed lengths; make these up from the maker&apos;s list with an adjustable length.</source>
@@ -3739,18 +3731,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>El conducto de su banco mide %1; con %2 tiraría.</translation>
     </message>
     <message>
-        <source>Before</source>
-        <translation>Antes</translation>
-    </message>
-    <message>
-        <source>Now</source>
-        <translation>Ahora</translation>
-    </message>
-    <message>
-        <source>Design</source>
-        <translation>Diseño</translation>
-    </message>
-    <message>
         <source>not finished</source>
         <translation>sin terminar</translation>
     </message>
@@ -3867,14 +3847,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>encender astillas al pie</translation>
     </message>
     <message>
-        <source>prime with %1 g</source>
-        <translation>cebar con %1 g</translation>
-    </message>
-    <message>
-        <source>prime with %1 oz</source>
-        <translation>cebar con %1 oz</translation>
-    </message>
-    <message>
         <source>wait</source>
         <translation>esperar</translation>
     </message>
@@ -3901,14 +3873,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
     <message>
         <source>Switch on %1.</source>
         <translation>Encienda %1.</translation>
-    </message>
-    <message>
-        <source>Hold a burning match to %1: the flame must lean in. If it leans out, or hangs still, %2 first.</source>
-        <translation>Acerque una cerilla encendida a %1: la llama debe inclinarse hacia dentro. Si se inclina hacia fuera, o no se mueve, antes %2.</translation>
-    </message>
-    <message>
-        <source>burn two sheets of newspaper, one after the other, behind %1 and shut it again</source>
-        <translation>queme dos hojas de periódico, una tras otra, detrás de %1 y vuelva a cerrar</translation>
     </message>
     <message>
         <source>open a window on the windward side and wait until it leans in</source>
@@ -4039,16 +4003,8 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation> a lo largo de los tres ejes</translation>
     </message>
     <message>
-        <source>. Dimensions of the axis in mm</source>
-        <translation>. Cotas del eje en mm</translation>
-    </message>
-    <message>
         <source>. Dimensions of the axis in feet and inches</source>
         <translation>. Cotas del eje en pies y pulgadas</translation>
-    </message>
-    <message>
-        <source>, levels in m</source>
-        <translation>, niveles en m</translation>
     </message>
     <message>
         <source>, levels too</source>
@@ -10352,6 +10308,134 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
     <message>
         <source>UNSAFE in a house under suction: there it does not draw, even with the fan on.</source>
         <translation>INSEGURO en una casa con succión: ahí no tira, ni con el ventilador en marcha.</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nada</translation>
+    </message>
+    <message>
+        <source>Leave the table ou&amp;t</source>
+        <translation>De&amp;jar fuera la tabla</translation>
+    </message>
+    <message>
+        <source>Compare &amp;with</source>
+        <translation>Comparar &amp;con</translation>
+    </message>
+    <message>
+        <source>Trying starts…</source>
+        <translation>Probando arranques…</translation>
+    </message>
+    <message>
+        <source>Piece:&#xa0;saw&#xa0;to</source>
+        <translation>Pieza: cortar a</translation>
+    </message>
+    <message>
+        <source>Each pipe is sawn longer by what is pushed into the next, %1; each cut takes %2.</source>
+        <translation>Cada tubo se corta más largo por lo que entra en el siguiente, %1; cada corte se lleva %2.</translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <translation>Ninguno.</translation>
+    </message>
+    <message>
+        <source>Rests on</source>
+        <translation>Se apoya en</translation>
+    </message>
+    <message>
+        <source>Let stand because</source>
+        <translation>Se deja estar porque</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation>Antes: %1</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation>Ahora: %1</translation>
+    </message>
+    <message>
+        <source>%1 oz</source>
+        <translation>%1 oz</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>prime with %1, %2</source>
+        <translation>cebar con %1, %2</translation>
+    </message>
+    <message>
+        <source>fan, %1</source>
+        <translation>ventilador, %1</translation>
+    </message>
+    <message>
+        <source>It draws before anything burns: light the whole fire.</source>
+        <translation>Tira antes de que arda nada: encienda todo el fuego.</translation>
+    </message>
+    <message>
+        <source>Keep it shut until the match. A small fire at the foot of %1 first: %2 of thin kindling for %3. Then the rest.</source>
+        <translation>Manténgala cerrada hasta la cerilla. Primero un fuego pequeño al pie de %1: %2 de astillas finas durante %3. Luego el resto.</translation>
+    </message>
+    <message>
+        <source>Burn that much crumpled newspaper, over that time, behind the open cap of %1. Shut it; then kindle at the foot.</source>
+        <translation>Queme tanto periódico arrugado, en ese tiempo, tras la tapa abierta de %1. Ciérrela; luego encienda astillas al pie.</translation>
+    </message>
+    <message>
+        <source>the stack&apos;s foot</source>
+        <translation>el pie de la chimenea</translation>
+    </message>
+    <message>
+        <source>Switch on %1 a minute before the match, kindle at the foot, switch it off after that time.</source>
+        <translation>Encienda %1 un minuto antes de la cerilla, encienda astillas al pie, apáguelo pasado ese tiempo.</translation>
+    </message>
+    <message>
+        <source>the fan</source>
+        <translation>el ventilador</translation>
+    </message>
+    <message>
+        <source>Nothing of this gets it going. Warm the room, or wait until it is cooler outdoors.</source>
+        <translation>Nada de esto la pone en marcha. Caliente el cuarto, o espere a que refresque fuera.</translation>
+    </message>
+    <message>
+        <source>Outdoors, %1</source>
+        <translation>Exterior, %1</translation>
+    </message>
+    <message>
+        <source>No. Do not light it until that is changed.</source>
+        <translation>No. No la encienda hasta que eso cambie.</translation>
+    </message>
+    <message>
+        <source>Calculated for a heater that is cold through and stands as warm as the room, in calm air. Wind, exhaust fans or soot change it: the match has the last word.</source>
+        <translation>Calculado para una estufa fría por dentro y tan tibia como el cuarto, con aire en calma. Viento, extractores u hollín lo cambian: la cerilla tiene la última palabra.</translation>
+    </message>
+    <message>
+        <source>prime at %1 and hold it there again; if it still leans out, light nothing today</source>
+        <translation>cebe en %1 y vuelva a acercarla; si aún se inclina hacia fuera, hoy no encienda nada</translation>
+    </message>
+    <message>
+        <source>burn two sheets of newspaper, one after the other, behind %1, shut it and hold it there again</source>
+        <translation>queme dos hojas de periódico, una tras otra, detrás de %1, ciérrelo y vuelva a acercarla</translation>
+    </message>
+    <message>
+        <source>Hold a burning match to %1: the flame must lean in. If it leans out, or hangs still, %2.</source>
+        <translation>Acerque una cerilla encendida a %1: la llama debe inclinarse hacia dentro. Si se inclina hacia fuera, o no se mueve, %2.</translation>
+    </message>
+    <message>
+        <source>in w.c.</source>
+        <translation>in w.c.</translation>
+    </message>
+    <message>
+        <source>. Dimensions of the axis in&#xa0;mm</source>
+        <translation>. Cotas del eje en mm</translation>
+    </message>
+    <message>
+        <source>, levels in&#xa0;m</source>
+        <translation>, niveles en m</translation>
+    </message>
+    <message>
+        <source>%1 of %2 to %3</source>
+        <translation>%1 de %2 a %3</translation>
     </message>
 </context>
 </TS>
