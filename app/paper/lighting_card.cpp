@@ -47,7 +47,7 @@ Hands hands_of(const Dossier& dossier, const std::optional<CardTable>& starts) {
 
 QString grams(Mass mass, UnitSystem units) {
   return units == UnitSystem::metric ? QStringLiteral("%1 g").arg(in(mass, gram), 0, 'f', 0)
-                                     : tr("%1 oz").arg(in(mass, ounce), 0, 'f', 1);
+                                     : tr("%1 oz").arg(digits(in(mass, ounce), 1));
 }
 QString minutes(Time time) { return tr("%1 min").arg(in(time, minute), 0, 'f', 0); }
 

@@ -88,7 +88,7 @@ QRectF extent(const Words& words) {
 QStringList wrapped(const QString& text, Type type, double width) {
   QStringList lines;
   QString whole = text;
-  whole.replace(tr("in w.c."), QStringLiteral("in\u00A0w.c."));  // a unit stays on its line
+  whole.replace(QStringLiteral("in w.c."), QStringLiteral("in\u00A0w.c."));  // a unit stays on its line
   for (const QString& part : whole.split(QLatin1Char('\n'))) {
     QString line;
     for (QString word : part.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {

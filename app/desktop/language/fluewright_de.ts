@@ -10422,10 +10422,6 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <translation>Ein brennendes Streichholz an %1 halten: die Flamme muss sich hineinneigen. Neigt sie sich heraus oder steht sie still, %2.</translation>
     </message>
     <message>
-        <source>in w.c.</source>
-        <translation>in w.c.</translation>
-    </message>
-    <message>
         <source>. Dimensions of the axis in&#xa0;mm</source>
         <translation>. Maße der Achse in mm</translation>
     </message>

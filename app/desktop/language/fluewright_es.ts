@@ -10422,10 +10422,6 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <translation>Acerque una cerilla encendida a %1: la llama debe inclinarse hacia dentro. Si se inclina hacia fuera, o no se mueve, %2.</translation>
     </message>
     <message>
-        <source>in w.c.</source>
-        <translation>in w.c.</translation>
-    </message>
-    <message>
         <source>. Dimensions of the axis in&#xa0;mm</source>
         <translation>. Cotas del eje en mm</translation>
     </message>
