@@ -10433,5 +10433,33 @@ Ein Teil auf der Zeichnung, im Diagramm oder in den Befunden anklicken: hier las
         <source>%1 of %2 to %3</source>
         <translation>%1 von %2 bis %3</translation>
     </message>
+    <message>
+        <source>Curves over time</source>
+        <translation>Kurven über die Zeit</translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation>Ereignis</translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation>Felder</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Start page</source>
+        <translation>Startseite</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
 </context>
 </TS>

@@ -10433,5 +10433,33 @@ Pulse una pieza en el dibujo, en la gráfica o en los avisos: aquí se cambian s
         <source>%1 of %2 to %3</source>
         <translation>%1 de %2 a %3</translation>
     </message>
+    <message>
+        <source>Curves over time</source>
+        <translation>Curvas en el tiempo</translation>
+    </message>
+    <message>
+        <source>Event</source>
+        <translation>Suceso</translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation>Campos</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Páginas</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>Start page</source>
+        <translation>Página de inicio</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
 </context>
 </TS>
