@@ -25,7 +25,7 @@ constexpr Pressure balanced_within = 1e-7 * pascal;
 /// From the coarse path's root the fine one's is a few steps of the secant rule away: so many at most, until the balance
 /// is as good as this, and no farther than this share of the flow.
 constexpr int secant_steps = 6;
-constexpr Pressure settled_within = 1e-8 * pascal;
+constexpr Pressure settled_within = 1e-9 * pascal;
 constexpr double near_share = 0.3;
 /// Share of the flow over which the coarse path's slope is taken.
 constexpr double slope_share = 1e-3;
