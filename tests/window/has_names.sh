@@ -6,10 +6,12 @@
 set -eu
 program=$1
 reader=$2
-design=$3
 HOME=$(mktemp -d)
 export HOME
 unset XDG_CONFIG_HOME XDG_DATA_HOME XDG_CACHE_HOME || true
+# A copy: the program is killed in the end and leaves its lock beside the file.
+design=$HOME/$(basename "$3")
+cp "$3" "$design"
 running=
 bus=
 trap '[ -z "$running" ] || kill "$running" 2>/dev/null || true; [ -z "$bus" ] || kill "$bus" 2>/dev/null || true; rm -rf "$HOME"' EXIT
