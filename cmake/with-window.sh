@@ -33,8 +33,9 @@ wait_for() {
   done
 }
 
-# Xvfb picks a free number itself and writes it once it listens.
-Xvfb -displayfd 3 -screen 0 "${size}x24" -nolisten tcp 3>"$work/number" 2>"$work/server.log" &
+# Xvfb picks a free number itself and writes it once it listens. It must not start over when the last one leaves: the question
+# below comes and goes before the window manager is there, which then found the door shut now and then.
+Xvfb -displayfd 3 -noreset -screen 0 "${size}x24" -nolisten tcp 3>"$work/number" 2>"$work/server.log" &
 server=$!
 wait_for Xvfb "$server" "$work/server.log" test -s "$work/number"
 DISPLAY=:$(cat "$work/number")

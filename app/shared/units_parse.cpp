@@ -25,15 +25,15 @@ constexpr double pound_kg = 0.45359237;
 constexpr double ounce_kg = pound_kg / 16.0;
 constexpr double cubic_foot_m3 = 0.3048 * 0.3048 * 0.3048;
 
-constexpr UnitRow millimetres{"mm", 0.001};
-constexpr UnitRow centimetres{"cm", 0.01};
-constexpr UnitRow metres{"m", 1.0};
-constexpr UnitRow inches{"in", 0.0254};
-constexpr UnitRow feet{"ft", 0.3048};
+constexpr UnitRow millimetre_row{"mm", 0.001};
+constexpr UnitRow centimetre_row{"cm", 0.01};
+constexpr UnitRow metre_row{"m", 1.0};
+constexpr UnitRow inch_row{"in", 0.0254};
+constexpr UnitRow foot_row{"ft", 0.3048};
 
 constexpr TypedUnit length_units[] = {
-    {"mm", millimetres}, {"cm", centimetres}, {"m", metres}, {"in", inches}, {"inch", inches}, {"inches", inches},
-    {"\"", inches},      {"''", inches},      {"ft", feet},  {"foot", feet}, {"feet", feet},   {"'", feet},
+    {"mm", millimetre_row}, {"cm", centimetre_row}, {"m", metre_row}, {"in", inch_row}, {"inch", inch_row}, {"inches", inch_row},
+    {"\"", inch_row},      {"''", inch_row},      {"ft", foot_row},  {"foot", foot_row}, {"feet", foot_row},   {"'", foot_row},
 };
 constexpr TypedUnit pressure_units[] = {
     {"pa", {"Pa", 1.0}},
@@ -166,14 +166,14 @@ Parsed<Length> parse_length(std::string_view typed, UnitSystem system, Meaning m
     if (known != nullptr) {
       per_unit = known->row.si_per_unit;
     } else if (after_feet) {
-      per_unit = inches.si_per_unit;
+      per_unit = inch_row.si_per_unit;
     } else if (!text.at_end() || last_unit < std::numeric_limits<double>::infinity()) {
       return failed<Length>(not_understood(typed, expected_length));
     }
     // Units go downwards: "6 ft 4 in", never "4 in 6 ft" and never "6 ft 4 ft".
     if (!(per_unit < last_unit)) return failed<Length>(not_understood(typed, expected_length));
     last_unit = per_unit;
-    after_feet = per_unit == feet.si_per_unit;
+    after_feet = per_unit == foot_row.si_per_unit;
     sum += *number.value * per_unit;
     if (after_feet) text.skip_hyphen();
   }

@@ -15,7 +15,7 @@ namespace {
 using Tenths = std::int64_t;  ///< tenths of a millimetre
 
 constexpr Length tenth = 0.1 * millimetre;
-constexpr double dust = 1e-6;  ///< of a count: rounding of binary fractions, no length
+constexpr double rounding = 1e-6;  ///< of a count: of the rounding of binary fractions, no length
 
 /// Parts of one size.
 struct Size {
@@ -226,7 +226,7 @@ std::vector<Filling> first_fit_decreasing(const std::vector<Size>& sizes, Tenths
 std::vector<Size> by_size(std::span<const Length> parts, Tenths kerf) {
   std::vector<Size> sizes;
   for (std::size_t i = 0; i < parts.size(); ++i) {
-    const Tenths size = static_cast<Tenths>(std::ceil(in(parts[i], tenth) - dust)) + kerf;
+    const Tenths size = static_cast<Tenths>(std::ceil(in(parts[i], tenth) - rounding)) + kerf;
     const auto same = std::find_if(sizes.begin(), sizes.end(), [size](const Size& s) { return s.size == size; });
     Size& group = same != sizes.end() ? *same : sizes.emplace_back(Size{size, 0, {}});
     ++group.left;
@@ -257,8 +257,8 @@ std::optional<BarPacking> pack_bars(std::span<const Length> parts, Length bar, L
   const bool sound = is_positive(bar) && std::isfinite(in(kerf, metre)) && kerf >= Length{} &&
                      std::all_of(parts.begin(), parts.end(), [&](Length p) { return is_positive(p); });
   if (!sound) return std::nullopt;
-  const auto saw = static_cast<Tenths>(std::ceil(in(kerf, tenth) - dust));
-  const Tenths length = static_cast<Tenths>(std::floor(in(bar, tenth) + dust)) + saw;
+  const auto saw = static_cast<Tenths>(std::ceil(in(kerf, tenth) - rounding));
+  const Tenths length = static_cast<Tenths>(std::floor(in(bar, tenth) + rounding)) + saw;
   const std::vector<Size> sizes = by_size(parts, saw);
   if (!sizes.empty() && sizes.front().size > length) return std::nullopt;
 

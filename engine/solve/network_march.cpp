@@ -288,7 +288,7 @@ MarchTotals NetworkMarch::rows(const NetworkState& state, std::size_t branch, Pr
       March{sliced_->paths[branch], *surround_}.run(in, f.fire, after, to_free_air, age_, &rows, visits);
   if (filled_from_both_ends(branch, f.inflow())) {
     std::vector<SliceState> other;
-    walk(branch, f.forward ? MassFlow(-still_air) : still_air, state, {}, &other);
+    static_cast<void>(walk(branch, f.forward ? MassFlow(-still_air) : still_air, state, {}, &other));
     std::reverse(other.begin(), other.end());
     mix_rows(rows, other, share_of_own(f.inflow()), f.forward);
   }

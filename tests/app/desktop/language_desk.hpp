@@ -15,6 +15,7 @@
 #include "app/desktop/start/starter_dialog.hpp"
 #include "app/desktop/variants/variants_dialog.hpp"
 #include "panels_window.hpp"
+#include "speaks.hpp"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
@@ -29,14 +30,6 @@
 #include <set>
 
 namespace fluewright::test {
-
-/// A language for as long as it lives.
-struct Speaks {
-  explicit Speaks(const QString& code) { speak(*qApp, code); }
-  ~Speaks() { speak(*qApp, QStringLiteral("en")); }
-  Speaks(const Speaks&) = delete;
-  Speaks& operator=(const Speaks&) = delete;
-};
 
 /// Texts as people meet them: shown, in tips, in tables and lists, told to a screen reader.
 inline void gather_texts(const QWidget& top, std::set<QString>& texts) {

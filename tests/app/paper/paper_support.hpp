@@ -11,6 +11,7 @@
 #include "tests/engine/layout/chain.hpp"
 
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
@@ -87,6 +88,32 @@ inline QString pdf_text(const QString& path, bool laid_out = true) {
                                                 : QStringList{path, QStringLiteral("-")});
   EXPECT_EQ(ran.exit, 0) << ran.err.toStdString();
   return ran.out;
+}
+
+/// No word leaves the paper, and no run's length is in hundreds of inches.
+inline void expect_all_on_paper(const Sheet& sheet, const std::string& what) {
+  const QRectF paper(8.0, 8.0, sheet.width - 16.0, sheet.height - 16.0);
+  static const QRegularExpression many_inches(QStringLiteral("(?<![\\d.,])\\d{3,}([.,]\\d+)?\u00A0in(?!\\sw)"));
+  for (const Mark& mark : sheet.content.marks) {
+    const auto* words = std::get_if<Words>(&mark);
+    if (words == nullptr || words->ghost) continue;
+    EXPECT_TRUE(paper.contains(extent(*words))) << what << ": " << words->text.toStdString();
+    EXPECT_FALSE(words->text.contains(many_inches)) << what << ": " << words->text.toStdString();
+  }
+}
+
+/// No word lies over another.
+inline void expect_none_over_another(const Sheet& sheet, const std::string& what) {
+  std::vector<std::pair<QRectF, QString>> set;
+  for (const Mark& mark : sheet.content.marks) {
+    const auto* words = std::get_if<Words>(&mark);
+    if (words == nullptr || words->ghost) continue;
+    const QRectF box = extent(*words).adjusted(0.2, 0.3, -0.2, -0.6);
+    for (const auto& [other, text] : set) {
+      EXPECT_FALSE(box.intersects(other)) << what << ": " << words->text.toStdString() << " over " << text.toStdString();
+    }
+    set.emplace_back(box, words->text);
+  }
 }
 
 /// Every word on a sheet, in the order in which it was set.
