@@ -126,10 +126,6 @@ std::optional<Refusal> take_up(Design& design, const Library& library, const std
   return std::nullopt;
 }
 
-}  // namespace
-
-namespace {
-
 /// What a design has of its own under a name, once.
 template <class Own>
 void take_along(std::vector<Own>& clip, const std::vector<Own>& design, const std::string& id) {

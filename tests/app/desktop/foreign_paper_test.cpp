@@ -31,6 +31,7 @@ TEST_P(ForeignPaper, IsNotEnglish) {
   const QStringList english = words_on(pages(demo("bench_small_150"), library(), options));
   const test::Speaks speaks{QLatin1String(GetParam())};
   const QStringList foreign = words_on(pages(demo("bench_small_150"), *spoken_library(), options));
+  ASSERT_GT(foreign.size(), 20);
   int same = 0;
   for (const QString& text : foreign) {
     // Titles and numbers may be alike, sentences not.

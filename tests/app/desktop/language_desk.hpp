@@ -95,26 +95,9 @@ inline void gather_clipped(const QWidget& top, QStringList& clipped) {
   }
 }
 
-struct ForeignDesk : Speaks {
-  explicit ForeignDesk(const QString& code, double text_scale = 1.0)
-      : Speaks(code), memory(folder.filePath("settings.ini")), document(spoken_library()), window(document, memory) {
-    apply_theme(*qApp, fluewright::Sheet::day, text_scale);
-    window.show();
-    window.activateWindow();
-    EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
-  }
+struct ForeignDesk : Speaks, Desk {
+  explicit ForeignDesk(const QString& code, double text_scale = 1.0) : Speaks(code), Desk(spoken_library(), text_scale) {}
   ~ForeignDesk() { apply_theme(*qApp, fluewright::Sheet::day, 1.0); }
-
-  template <class Widget>
-  Widget* find(const QString& name) {
-    auto* found = window.findChild<Widget*>(name);
-    EXPECT_NE(found, nullptr) << name.toStdString();
-    return found;
-  }
-  void open(const QString& demo) { ASSERT_TRUE(window.files().open_demo(demo)); }
-  QString first_demo() const { return QString::fromStdString(shipped_demos().front().id); }
-  QString margin() { return find<Headline>("headline_margin")->figure(); }
-  void tab(EditorTabs::Page page) { find<EditorTabs>("editors")->setCurrentIndex(page); }
 
   using Look = std::function<void(const QWidget&)>;
 
@@ -200,10 +183,6 @@ struct ForeignDesk : Speaks {
     return found;
   }
 
-  QTemporaryDir folder;
-  Memory memory;
-  Document document;
-  MainWindow window;
 };
 
 }  // namespace fluewright::test

@@ -29,12 +29,15 @@
 #include <QTimer>
 
 #include <functional>
+#include <memory>
+#include <utility>
 
 namespace fluewright::test {
 
 struct Desk {
-  Desk() : memory(folder.filePath("settings.ini")), document(shipped_library()), window(document, memory) {
-    apply_theme(*qApp, fluewright::Sheet::day);
+  explicit Desk(std::shared_ptr<const Library> library = shipped_library(), double text_scale = 1.0)
+      : memory(folder.filePath("settings.ini")), document(std::move(library)), window(document, memory) {
+    apply_theme(*qApp, fluewright::Sheet::day, text_scale);
     window.show();
     window.activateWindow();
     EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
