@@ -68,36 +68,8 @@ inline void gather_texts(const QWidget& top, std::set<QString>& texts) {
   for (const auto* action : top.findChildren<QAction*>()) take(action->text());
 }
 
-/// Whether some ancestor scrolls it, or lies outside of what is open.
-inline bool is_shown(const QWidget& widget) { return widget.isVisible() && widget.width() > 0; }
-
-inline void gather_clipped(const QWidget& top, QStringList& clipped) {
-  const auto report = [&](const QWidget& widget, const QString& text, QSize wanted) {
-    clipped << QStringLiteral("%1: “%2” wants %3×%4 and has %5×%6")
-                   .arg(top.objectName().isEmpty() ? QString::fromLatin1(top.metaObject()->className()) : top.objectName(), text)
-                   .arg(wanted.width()).arg(wanted.height()).arg(widget.width()).arg(widget.height());
-  };
-  for (const auto* label : top.findChildren<QLabel*>()) {
-    if (!is_shown(*label) || label->text().isEmpty() || !label->pixmap(Qt::ReturnByValue).isNull()) continue;
-    QSize wanted = label->sizeHint();
-    if (label->wordWrap()) wanted = {label->minimumSizeHint().width(), label->heightForWidth(label->width())};
-    // A readout that gives way when the window is small says so by a least width of its own.
-    const bool gives_way = label->minimumWidth() == 1;
-    if ((wanted.width() > label->width() && !gives_way) || wanted.height() > label->height()) report(*label, label->text(), wanted);
-  }
-  for (const auto* button : top.findChildren<QAbstractButton*>()) {
-    if (!is_shown(*button) || button->text().isEmpty()) continue;
-    const QSize wanted = button->minimumSizeHint().boundedTo(button->sizeHint());
-    if (wanted.width() > button->width() || wanted.height() > button->height()) report(*button, button->text(), wanted);
-  }
-  for (const auto* line : top.findChildren<QLineEdit*>()) {
-    if (is_shown(*line) && line->sizeHint().height() > line->height()) report(*line, line->text(), line->sizeHint());
-  }
-}
-
 struct ForeignDesk : Speaks, Desk {
-  explicit ForeignDesk(const QString& code, double text_scale = 1.0) : Speaks(code), Desk(spoken_library(), text_scale) {}
-  ~ForeignDesk() { apply_theme(*qApp, fluewright::Sheet::day, 1.0); }
+  explicit ForeignDesk(const QString& code) : Speaks(code), Desk(spoken_library()) {}
 
   using Look = std::function<void(const QWidget&)>;
 
@@ -176,13 +148,6 @@ struct ForeignDesk : Speaks, Desk {
     walk([&texts](const QWidget& top) { gather_texts(top, texts); });
     return texts;
   }
-  QStringList clipped() {
-    QStringList found;
-    walk([&found](const QWidget& top) { gather_clipped(top, found); });
-    found.removeDuplicates();
-    return found;
-  }
-
 };
 
 }  // namespace fluewright::test

@@ -35,9 +35,9 @@
 namespace fluewright::test {
 
 struct Desk {
-  explicit Desk(std::shared_ptr<const Library> library = shipped_library(), double text_scale = 1.0)
+  explicit Desk(std::shared_ptr<const Library> library = shipped_library())
       : memory(folder.filePath("settings.ini")), document(std::move(library)), window(document, memory) {
-    apply_theme(*qApp, fluewright::Sheet::day, text_scale);
+    apply_theme(*qApp, fluewright::Sheet::day);
     window.show();
     window.activateWindow();
     EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
