@@ -23,9 +23,7 @@
 #include <QDialog>
 #include <QHeaderView>
 #include <QMenu>
-#include <QScrollArea>
 #include <QStatusBar>
-#include <QToolButton>
 
 #include <set>
 
